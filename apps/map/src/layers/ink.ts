@@ -1,0 +1,38 @@
+import type { Band } from '@rootreach/core';
+
+/** A colour of the plan as the style sheet has it now, by day or by night. */
+export const ink = (name: string): string =>
+  getComputedStyle(document.documentElement).getPropertyValue(`--${name}`).trim();
+
+export interface Stroke {
+  readonly weight: number;
+  readonly color: string;
+  readonly casing: { readonly weight: number; readonly color: string } | null;
+  readonly centre: { readonly weight: number; readonly color: string } | null;
+  readonly dash: string | null;
+}
+
+const stroke = (weight: number, color: string): Stroke => ({
+  weight,
+  color,
+  casing: null,
+  centre: null,
+  dash: null,
+});
+
+/** How a stretch is drawn: weight and pattern say the same as the colour, for grey prints and all eyes. */
+export function bandStroke(band: Band): Stroke {
+  const color = ink(band);
+  switch (band) {
+    case 'act':
+      return { ...stroke(7, color), casing: { weight: 11, color: ink('act-casing') } };
+    case 'inspect':
+      return { ...stroke(7, color), centre: { weight: 1.8, color: ink('inspect-centre') } };
+    case 'watch':
+      return stroke(4.5, color);
+    case 'leave':
+      return stroke(2.5, color);
+    case 'cannot-say':
+      return { ...stroke(3.5, color), dash: '5 5' };
+  }
+}

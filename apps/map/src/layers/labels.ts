@@ -1,0 +1,137 @@
+import type { Obstacle, SegmentResult, Site, TreeZones } from '@rootreach/core';
+import * as L from 'leaflet';
+import { latLng } from './ground.js';
+import type { Plan } from './plan.js';
+
+interface Label {
+  readonly at: L.LatLng;
+  readonly text: string;
+  readonly className: string;
+  /** From the point to the middle of the text, pixels. */
+  readonly shift: readonly [number, number];
+  readonly size: readonly [number, number];
+}
+
+const MOST_LABELS = 140;
+const TREE_NAMES_BELOW_METRES_PER_PIXEL = 0.11;
+const GROUND_NAMES_BELOW_METRES_PER_PIXEL = 0.5;
+/** Tags for the worst stretches: no more than a crew can do in a day. */
+const MOST_TAGS = 12;
+const LETTER_PIXELS = 7.2;
+const TAG_GAP = 23;
+/** A row of like trees is named once in this distance. */
+const SAME_NAME_PIXELS = 150;
+
+const textSize = (text: string): [number, number] => [text.length * LETTER_PIXELS + 8, 16];
+
+function middle(segment: SegmentResult): L.LatLng {
+  const points = segment.geometry.coordinates.map((point) => L.latLng(latLng(point)));
+  const bounds = L.latLngBounds(points);
+  return points.length === 2 ? bounds.getCenter() : (points[Math.floor(points.length / 2)] ?? bounds.getCenter());
+}
+
+/** Beside the line, not on it: across its direction on the screen, to the right where there is a choice. */
+function beside(map: L.Map, segment: SegmentResult): [number, number] {
+  const path = segment.geometry.coordinates;
+  const from = map.latLngToContainerPoint(latLng(path[0] ?? []));
+  const to = map.latLngToContainerPoint(latLng(path.at(-1) ?? []));
+  const run = to.distanceTo(from) || 1;
+  const across: [number, number] = [(from.y - to.y) / run, (to.x - from.x) / run];
+  const turn = across[0] < -0.2 || (across[0] < 0.2 && across[1] > 0) ? -1 : 1;
+  return [across[0] * turn * TAG_GAP, across[1] * turn * TAG_GAP];
+}
+
+function tags(map: L.Map, segments: readonly SegmentResult[]): Label[] {
+  return segments
+    .filter((segment) => segment.band === 'act' || segment.band === 'inspect')
+    .slice(0, MOST_TAGS)
+    .map((segment) => ({
+      at: middle(segment),
+      text: String(segment.rank),
+      className: `tag tag-${segment.band}`,
+      shift: beside(map, segment),
+      size: [24, 24],
+    }));
+}
+
+/** A name lies inside its building or paving, level or else upright, or it is left out. */
+function groundNames(map: L.Map, obstacles: readonly Obstacle[]): Label[] {
+  return obstacles.flatMap((obstacle) => {
+    if (obstacle.name === null || obstacle.shape.type !== 'area') return [];
+    const bounds = L.latLngBounds((obstacle.shape.rings[0] ?? []).map(latLng));
+    const room = map
+      .latLngToContainerPoint(bounds.getSouthEast())
+      .subtract(map.latLngToContainerPoint(bounds.getNorthWest()));
+    const [long, high] = textSize(obstacle.name);
+    const label = { at: bounds.getCenter(), text: obstacle.name, shift: [0, 0] } as const;
+    if (long <= room.x && high <= room.y) return [{ ...label, className: 'name name-ground', size: [long, high] }];
+    if (long > room.y || high > room.x) return [];
+    return [{ ...label, className: 'name name-ground name-upright', size: [high, long] }];
+  });
+}
+
+function treeNames(trees: readonly TreeZones[]): Label[] {
+  return trees.map((tree) => ({
+    at: L.latLng(tree.lat, tree.lon),
+    text: tree.name,
+    className: 'name name-tree',
+    shift: [0, 17],
+    size: textSize(tree.name),
+  }));
+}
+
+function fittingNames(site: Site): Label[] {
+  return site.fittings
+    .filter((fitting) => fitting.type === 'basin' || fitting.type === 'cleanout')
+    .map((fitting) => ({
+      at: L.latLng(latLng(fitting.position)),
+      text: fitting.id,
+      className: 'name name-fitting',
+      shift: [textSize(fitting.id)[0] / 2 + 12, 0],
+      size: textSize(fitting.id),
+    }));
+}
+
+/** Names and rank tags, each put down only where it covers no earlier one. */
+export function drawLabels(
+  plan: Plan,
+  group: L.LayerGroup,
+  site: Site,
+  trees: readonly TreeZones[],
+  segments: readonly SegmentResult[],
+  metresPerPixel: number,
+): void {
+  group.clearLayers();
+  const { map } = plan;
+  const view = L.bounds([0, 0], map.getSize());
+  const taken: L.Bounds[] = [];
+  const named: (readonly [string, L.Point])[] = [];
+  const wanted = [
+    ...tags(map, segments),
+    ...(metresPerPixel < TREE_NAMES_BELOW_METRES_PER_PIXEL ? [...fittingNames(site), ...treeNames(trees)] : []),
+    ...(metresPerPixel < GROUND_NAMES_BELOW_METRES_PER_PIXEL ? groundNames(map, site.obstacles) : []),
+  ];
+  for (const label of wanted) {
+    if (taken.length >= MOST_LABELS) break;
+    const [width, height] = label.size;
+    const centre = map.latLngToContainerPoint(label.at).add(label.shift as L.PointTuple);
+    const box = L.bounds(
+      centre.subtract([width / 2, height / 2]),
+      centre.add([width / 2, height / 2]),
+    );
+    if (!view.overlaps(box) || taken.some((other) => other.overlaps(box))) continue;
+    const same = named.filter(([text]) => text === label.text);
+    if (same.some(([, at]) => at.distanceTo(centre) < SAME_NAME_PIXELS)) continue;
+    taken.push(box);
+    named.push([label.text, centre]);
+    const html = document.createElement('span');
+    html.textContent = label.text;
+    const icon = L.divIcon({
+      html,
+      className: label.className,
+      iconSize: [width, height],
+      iconAnchor: [width / 2 - label.shift[0], height / 2 - label.shift[1]],
+    });
+    L.marker(label.at, { icon, pane: 'labels', interactive: false, keyboard: false }).addTo(group);
+  }
+}

@@ -1,0 +1,17 @@
+import type { Assumption } from '@rootreach/core';
+import { words } from '../words.js';
+
+/** What was missing and had to be taken as given. */
+export function Assumed({ rows }: { readonly rows: readonly Assumption[] }) {
+  if (rows.length === 0) return <p class="quiet">{words.assumed.none}</p>;
+  return (
+    <details class="fold">
+      <summary>{words.assumed.title(rows.length)}</summary>
+      <ul>
+        {rows.map((row) => (
+          <li key={row.path}>{words.assumed.row(row.path, row.value, row.why)}</li>
+        ))}
+      </ul>
+    </details>
+  );
+}

@@ -1,0 +1,18 @@
+import * as state from '../state.js';
+import { words } from '../words.js';
+
+/** Stands beside every result that could lead somebody to dig or cut. */
+export function Cautions() {
+  const cautions = state.opened.value?.result.cautions ?? [];
+  if (cautions.length === 0) return null;
+  return (
+    <section class="cautions" aria-labelledby="cautions-title">
+      <h3 id="cautions-title">{words.cautions.title}</h3>
+      <ul>
+        {cautions.map((caution) => (
+          <li key={caution.code}>{caution.text}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,50 @@
+import { wordIssue } from '@rootreach/core';
+import * as state from '../state.js';
+import { words } from '../words.js';
+
+const AT_MOST = 50;
+
+/** What was found in the files while reading them. */
+export function Issues() {
+  const opened = state.opened.value;
+  if (!opened) return null;
+  const all = [...opened.issues, ...opened.result.issues];
+  if (all.length === 0) return null;
+  const more = all.length - AT_MOST;
+  return (
+    <details class="fold">
+      <summary>{words.issues.title(all.length)}</summary>
+      <ul>
+        {all.slice(0, AT_MOST).map((issue, index) => (
+          <li key={index}>
+            <b>{words.issues.severity[issue.severity]}.</b> {wordIssue(issue)}
+          </li>
+        ))}
+        {more > 0 && <li>{words.issues.more(more)}</li>}
+      </ul>
+    </details>
+  );
+}
+
+/** Why the last file was not opened. */
+export function Problem() {
+  const why = state.problem.value;
+  return (
+    <div role="alert" class="problem-place">
+      {why !== null && (
+        <div class="problem">
+          <p>{why}</p>
+          <button
+            type="button"
+            class="button"
+            onClick={() => {
+              state.problem.value = null;
+            }}
+          >
+            {words.problem.close}
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}

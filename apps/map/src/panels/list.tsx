@@ -1,0 +1,95 @@
+import { useSignal } from '@preact/signals';
+import { type Band, type SegmentResult, wordChance } from '@rootreach/core';
+import { length } from '../measure.js';
+import * as state from '../state.js';
+import { words } from '../words.js';
+import { BandWord } from './swatch.js';
+
+const AT_ONCE = 40;
+const BANDS: readonly Band[] = ['act', 'inspect', 'watch', 'leave', 'cannot-say'];
+
+function Row({ segment }: { readonly segment: SegmentResult }) {
+  const units = state.units.value;
+  const tree = segment.trees[0];
+  return (
+    <li>
+      <button
+        type="button"
+        class="row"
+        data-stretch={segment.id}
+        onClick={() => state.chooseStretch(segment.id)}
+        onPointerEnter={() => {
+          state.hintedStretch.value = segment.id;
+        }}
+        onPointerLeave={() => {
+          state.hintedStretch.value = null;
+        }}
+      >
+        <span class={`rank rank-${segment.band}`}>{segment.rank}</span>
+        <span class="row-text">
+          <BandWord band={segment.band} />
+          <span class="row-where">{words.list.row(segment, units)}</span>
+          <span class="row-odds">{segment.band === 'cannot-say' ? words.card.todo['cannot-say'] : wordChance(segment.chance)}</span>
+          <span class="row-tree">
+            {tree ? words.list.tree(tree.name, tree.distanceM, units) : words.list.noTree}
+          </span>
+        </span>
+        <span class="row-go" aria-hidden="true">
+          ›
+        </span>
+      </button>
+    </li>
+  );
+}
+
+/** How much of the lines falls to each band, as one bar. */
+function LengthBar() {
+  const totals = state.opened.value?.result.totals;
+  if (!totals || totals.lengthM === 0) return null;
+  const present = BANDS.filter((band) => totals.byBand[band].segments > 0);
+  return (
+    <div class="length-bar">
+      <div class="length-bar-parts" aria-hidden="true">
+        {present.map((band) => (
+          <i key={band} class={`fill-${band}`} style={{ flexGrow: totals.byBand[band].lengthM }} />
+        ))}
+      </div>
+      <ul aria-label={words.list.bar}>
+        {present.map((band) => (
+          <li key={band}>
+            <BandWord band={band} /> {length(totals.byBand[band].lengthM, state.units.value)}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** All stretches, worst first. */
+export function List() {
+  const shown = useSignal(AT_ONCE);
+  const segments = state.segments.value;
+  const more = segments.length - shown.value;
+  return (
+    <section class="list" aria-labelledby="list-title">
+      <LengthBar />
+      <h2 id="list-title">{words.list.title}</h2>
+      <ol>
+        {segments.slice(0, shown.value).map((segment) => (
+          <Row key={segment.id} segment={segment} />
+        ))}
+      </ol>
+      {more > 0 && (
+        <button
+          type="button"
+          class="button"
+          onClick={() => {
+            shown.value += AT_ONCE;
+          }}
+        >
+          {words.list.more(Math.min(AT_ONCE, more))}
+        </button>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,37 @@
+import type { FittingType, LineResult } from '@rootreach/core';
+import * as state from '../state.js';
+import { words } from '../words.js';
+import { Mark } from './mark.js';
+import { type ProfileScale, rows } from './profile-scale.js';
+
+const TICK = 4;
+const MARK = 16;
+
+/** Ground and pipe with depth, joints as ticks, fittings as their marks. */
+export function ProfilePipe({ line, scale }: { readonly line: LineResult; readonly scale: ProfileScale }) {
+  const units = state.units.value;
+  const y = (stationM: number) => scale.depthY(scale.depthAt(stationM));
+  const { outletEndM, upperEndM } = line.depth;
+  const end = scale.x(line.lengthM);
+  return (
+    <g class="profile-pipe">
+      <path class="soil" d={`M${scale.left} ${rows.ground}H${scale.right}V${y(line.lengthM)}L${scale.left} ${y(0)}Z`} />
+      <path class="ground" d={`M${scale.left} ${rows.ground}H${scale.right}`} />
+      <path class="pipe" d={`M${scale.left} ${y(0)}L${end} ${y(line.lengthM)}`} />
+      {line.joints.map(({ atM }) => (
+        <path key={atM} class="joint" d={`M${scale.x(atM)} ${y(atM) - TICK}v${TICK * 2}`} />
+      ))}
+      {line.fittings.map(({ id, type, atM }) => (
+        <svg key={id} x={scale.x(atM) - MARK / 2} y={y(atM) - MARK / 2} width={MARK} height={MARK} viewBox="0 0 20 20">
+          <Mark type={type as FittingType} />
+        </svg>
+      ))}
+      <text class="start" x={scale.left + 8} y={y(0) + 20}>
+        {words.profile.depth(outletEndM, units)}
+      </text>
+      <text class="end" x={scale.right} y={y(line.lengthM) + 20}>
+        {words.profile.depth(upperEndM, units)}
+      </text>
+    </g>
+  );
+}

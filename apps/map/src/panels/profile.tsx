@@ -1,0 +1,75 @@
+import { useSignal } from '@preact/signals';
+import type { LineResult, SegmentResult } from '@rootreach/core';
+import { useEffect, useRef } from 'preact/hooks';
+import { lengthUnit } from '../measure.js';
+import * as state from '../state.js';
+import { words } from '../words.js';
+import { ProfileOdds } from './profile-odds.js';
+import { ProfilePipe } from './profile-pipe.js';
+import { profileScale, rows } from './profile-scale.js';
+import { ProfileTrees } from './profile-trees.js';
+
+const w = words.profile;
+const USUAL_WIDTH = 400;
+
+/** The chosen line as a profile drawing: trees, ground and pipe, and the odds along it. */
+export function Profile({ line, chosen }: { readonly line: LineResult; readonly chosen: SegmentResult }) {
+  const place = useRef<HTMLDivElement>(null);
+  const width = useSignal(USUAL_WIDTH);
+  useEffect(() => {
+    const element = place.current;
+    if (!element) return;
+    const watcher = new ResizeObserver(() => {
+      width.value = Math.max(260, element.clientWidth);
+    });
+    watcher.observe(element);
+    return () => watcher.disconnect();
+  }, [width]);
+  const units = state.units.value;
+  const scale = profileScale(line, width.value, units);
+  const segments = line.segments.flatMap((id) => state.segmentById.value.get(id) ?? []);
+  const chosenX = scale.x(chosen.startM);
+  return (
+    <section class="profile" aria-labelledby="profile-title">
+      <h3 id="profile-title">{w.title}</h3>
+      <div ref={place}>
+        <svg width={width.value} height={rows.height} role="img" aria-label={w.label(line, units)}>
+          <rect
+            class="profile-chosen"
+            x={chosenX}
+            width={scale.x(chosen.endM) - chosenX}
+            y={rows.crownTop - 4}
+            height={rows.oddsBottom - rows.crownTop + 4}
+          />
+          <ProfileTrees line={line} scale={scale} />
+          <ProfilePipe line={line} scale={scale} />
+          <ProfileOdds segments={segments} scale={scale} />
+          <g class="profile-axis">
+            {scale.ticks.map(({ atM, text }) => (
+              <g key={text} transform={`translate(${scale.x(atM)} 0)`}>
+                <path d={`M0 ${rows.oddsBottom}v5`} />
+                <text y={rows.axis}>{text}</text>
+              </g>
+            ))}
+            <text class="axis-name" x={scale.right} y={rows.height - 6}>
+              {w.axis(lengthUnit(units))}
+            </text>
+          </g>
+          {segments.map((segment) => (
+            <rect
+              key={segment.id}
+              class="profile-hit"
+              x={scale.x(segment.startM)}
+              width={scale.x(segment.endM) - scale.x(segment.startM)}
+              y={rows.crownTop}
+              height={rows.oddsBottom - rows.crownTop}
+              onClick={() => state.chooseStretch(segment.id)}
+            />
+          ))}
+        </svg>
+      </div>
+      {line.depth.assumed && <p class="quiet">{w.assumedDepth}</p>}
+      {line.flowBasis !== 'given' && <p class="quiet">{w.assumedFlow}</p>}
+    </section>
+  );
+}

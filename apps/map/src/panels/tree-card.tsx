@@ -1,0 +1,66 @@
+import type { TreeZones } from '@rootreach/core';
+import { girth, length } from '../measure.js';
+import * as state from '../state.js';
+import { words } from '../words.js';
+import { Assumed } from './assumed.js';
+import { Cautions } from './cautions.js';
+import { BandWord } from './swatch.js';
+
+const w = words.tree;
+const MOST_STRETCHES = 8;
+
+/** Stretches that this tree has a part in, worst first. */
+function threatened(id: string) {
+  return state.segments.value
+    .flatMap((segment) => {
+      const share = segment.trees.find((tree) => tree.id === id)?.share;
+      return share === undefined ? [] : [{ segment, share }];
+    })
+    .slice(0, MOST_STRETCHES);
+}
+
+export function TreeCard({ tree }: { readonly tree: TreeZones }) {
+  const units = state.units.value;
+  const stretches = threatened(tree.id);
+  const rows: readonly (readonly [string, string])[] = [
+    [w.stem, girth(tree.stemDiameterM, units)],
+    [w.dripline, length(tree.driplineM, units)],
+    [w.structural, length(tree.structuralM, units)],
+    [w.protection, length(tree.protectionM, units)],
+    [w.reach, length(tree.reachM, units)],
+  ];
+  return (
+    <article class="card" aria-label={tree.name}>
+      <button type="button" class="back" onClick={() => state.chooseTree(null)}>
+        ‹ {w.back}
+      </button>
+      <h1 class="capital">{tree.name}</h1>
+      <dl class="facts">
+        {rows.map(([name, value]) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+      <section aria-labelledby="threatens-title">
+        <h3 id="threatens-title">{w.threatens}</h3>
+        {stretches.length === 0 && <p>{w.none}</p>}
+        <ul class="plain">
+          {stretches.map(({ segment, share }) => (
+            <li key={segment.id}>
+              <button type="button" class="line-button" onClick={() => state.chooseStretch(segment.id)}>
+                <span>
+                  <BandWord band={segment.band} /> {words.list.row(segment, units)}
+                </span>
+                <span class="number">{w.share(share, segment.score)}</span>
+              </button>
+            </li>
+          ))}
+        </ul>
+      </section>
+      <Assumed rows={tree.assumed} />
+      <Cautions />
+    </article>
+  );
+}

@@ -1,0 +1,102 @@
+import { computed, signal } from '@preact/signals';
+import type { LineResult, SegmentResult, TreeZones } from '@rootreach/core';
+import type { Units } from './measure.js';
+import type { Opened } from './tasks.js';
+import type { Shared } from './url.js';
+
+export type SheetHeight = 'low' | 'half' | 'full';
+
+/** More features than this are drawn on canvas: one SVG element each would be slow on a phone. */
+const CANVAS_FROM = 2000;
+
+/** All state of the page. Events write it; `layers/` and `panels/` draw it. */
+export const opened = signal<Opened | null>(null);
+/** Key of the bundled site that is open, or null for the user's own files. */
+export const siteKey = signal<string | null>(null);
+export const fileNames = signal<readonly string[]>([]);
+export const busy = signal(false);
+/** Why the last file could not be opened; the open site stays. */
+export const problem = signal<string | null>(null);
+export const chosenStretch = signal<string | null>(null);
+export const chosenTree = signal<string | null>(null);
+/** Stretch under the pointer, in the list or on the plan. */
+export const hintedStretch = signal<string | null>(null);
+/** Null until the user has switched: then the site's own units count. */
+export const switchedUnits = signal<Units | null>(null);
+export const sheetHeight = signal<SheetHeight>('half');
+/** Height of the sheet while a finger pulls it, pixels. */
+export const pulledPixels = signal<number | null>(null);
+export const keyOpen = signal(true);
+/** Metres one pixel of the plan stands for; 0 before the plan is there. */
+export const metresPerPixel = signal(0);
+export const dark = signal(false);
+/** The sheet lies beside the plan, not over it. */
+export const wide = signal(true);
+/** Height of the page, pixels. */
+export const pageHeight = signal(800);
+
+/** Heights of the sheet as it lies over the plan on a phone, pixels. */
+export const sheetPixels = computed<Record<SheetHeight, number>>(() => ({
+  low: 150,
+  half: Math.round(pageHeight.value * 0.46),
+  full: pageHeight.value - 76,
+}));
+
+/** Lower part of the plan that the sheet lies over. At full height the plan cannot be seen anyway. */
+export const coveredBottom = computed(() => {
+  if (wide.value) return 0;
+  return sheetHeight.value === 'low' ? sheetPixels.value.low : sheetPixels.value.half;
+});
+
+/** Room for the key between the buttons above it and the sheet, on a phone. */
+export const keyPixels = computed(() => Math.max(120, pageHeight.value - coveredBottom.value - 186));
+
+export const units = computed<Units>(() => switchedUnits.value ?? opened.value?.site.units ?? 'us');
+
+const byId = <T, K extends string>(rows: readonly T[], key: (row: T) => K) =>
+  new Map(rows.map((row) => [key(row), row] as const));
+
+export const segments = computed<readonly SegmentResult[]>(() => opened.value?.result.segments ?? []);
+export const segmentById = computed(() => byId(segments.value, (row) => row.id));
+export const treeById = computed(() => byId(opened.value?.result.trees ?? [], (row) => row.id));
+export const lineById = computed(() => byId(opened.value?.result.lines ?? [], (row) => row.drainId));
+
+export const segment = computed<SegmentResult | null>(
+  () => segmentById.value.get(chosenStretch.value ?? '') ?? null,
+);
+export const tree = computed<TreeZones | null>(() => treeById.value.get(chosenTree.value ?? '') ?? null);
+export const line = computed<LineResult | null>(
+  () => lineById.value.get(segment.value?.drainId ?? '') ?? null,
+);
+
+export const onCanvas = computed(() => {
+  const site = opened.value?.site;
+  if (!site) return false;
+  const drawn = [segments.value, site.trees, site.fittings, site.obstacles];
+  return drawn.reduce((sum, rows) => sum + rows.length, 0) > CANVAS_FROM;
+});
+
+export const shared = computed<Shared>(() => ({
+  site: siteKey.value,
+  stretch: chosenStretch.value,
+  units: switchedUnits.value,
+}));
+
+export function chooseStretch(id: string | null): void {
+  chosenTree.value = null;
+  chosenStretch.value = id;
+  if (id !== null && sheetHeight.value === 'low') sheetHeight.value = 'half';
+}
+
+export function chooseTree(id: string | null): void {
+  chosenStretch.value = null;
+  chosenTree.value = id;
+  if (id !== null && sheetHeight.value === 'low') sheetHeight.value = 'half';
+}
+
+/** One step along the line: up from the outlet or down towards it. */
+export function stepAlong(by: 1 | -1): void {
+  const ids = line.value?.segments ?? [];
+  const next = ids[ids.indexOf(chosenStretch.value ?? '') + by];
+  if (next !== undefined && segmentById.value.has(next)) chooseStretch(next);
+}

@@ -1,0 +1,29 @@
+/** @rootreach/core: where tree roots threaten a buried drain line, why, and how sure that is. */
+
+export { adviceFor, reasonFor } from './explain/advice.js';
+export { wordAssumption } from './explain/assumption-words.js';
+export { bandMeaning, wordChance } from './explain/chance-words.js';
+export { wordIssue } from './explain/issue-words.js';
+export { stretchesInside } from './geometry/overlap.js';
+export { planeFor } from './geometry/plane.js';
+export { polylineOf } from './geometry/polyline.js';
+export type { Caution } from './model/caution.js';
+export type { Assumption, Issue, IssueCode, Place, Severity } from './model/issue.js';
+export type * from './model/result.js';
+export type * from './model/site.js';
+export type { MaterialMatch, SpeciesMatch } from './model/species-match.js';
+export { resolveMaterial } from './names/resolve-material.js';
+export { resolveSpecies } from './names/resolve-species.js';
+export type { TextInput } from './read/parse-json.js';
+export { assumptionsOf } from './risk/assumptions.js';
+export type { RankOptions } from './risk/context.js';
+export { bandLimits, rank } from './risk/rank.js';
+export { rootDensity } from './roots/density.js';
+export { bibliography, type SourceKey } from './sources/bibliography.js';
+export { jointRow } from './tables/joints.js';
+export { judgement } from './tables/judgement.js';
+export { pipeRow } from './tables/pipes.js';
+export { speciesRow } from './tables/species.js';
+export { fromFeet, fromInches, toCentimetres, toFeet, toInches } from './units/length.js';
+export { readSite, type SiteReading } from './validate/read-site.js';
+export { siteFileSchemas } from './validate/schemas.js';

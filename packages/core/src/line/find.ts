@@ -1,0 +1,53 @@
+import type { Issue } from '../model/issue.js';
+import type { Finding } from '../model/site.js';
+import type { LineModel } from './line-model.js';
+
+/** A finding laid on its line: stations from the outlet end. */
+export interface PlacedFinding {
+  readonly finding: Finding;
+  readonly fromM: number;
+  readonly toM: number;
+}
+
+/** A reel may run over the line's end by this much before we doubt the counter, metres (judgement). */
+const SLACK_M = 0.5;
+
+/** Station of the place a reel starts from. `start` and `end` are the line's ends as drawn. */
+function stationOfStart(line: LineModel, from: string | null): number | null {
+  const startAsDrawn = line.flowsAsDrawn ? line.lengthM : 0;
+  if (from === null || from === 'start') return startAsDrawn;
+  if (from === 'end') return line.lengthM - startAsDrawn;
+  return line.fittings.find((f) => f.id === from)?.stationM ?? null;
+}
+
+function issueFor(finding: Finding, reason: string): Issue {
+  return {
+    code: 'finding-misplaced',
+    severity: 'error',
+    reason,
+    place: { ...finding.origin, feature: finding.id, path: 'properties' },
+  };
+}
+
+/**
+ * Lays what a camera saw on its line by the reel's counter. From an end the reel runs into the line; from a
+ * fitting part-way it is taken to run upstream, or downstream where there is no room upstream.
+ */
+export function placeFinding(line: LineModel, finding: Finding): PlacedFinding | Issue {
+  const start = stationOfStart(line, finding.from);
+  if (start === null) return issueFor(finding, `no fitting '${finding.from}' on line '${line.drain.id}'`);
+  const near = finding.atM;
+  const far = finding.toM ?? finding.atM;
+  const upstream = start + Math.max(near, far) <= line.lengthM + SLACK_M;
+  const room = upstream ? line.lengthM - start : start;
+  if (Math.max(near, far) > room + SLACK_M) {
+    const past = (Math.max(near, far) - room).toFixed(1);
+    return issueFor(finding, `the reel ran ${past} m past the end of line '${line.drain.id}'`);
+  }
+  const ends = [near, far].map((m) => start + (upstream ? m : -m)).sort((a, b) => a - b);
+  return {
+    finding,
+    fromM: Math.max(0, ends[0] as number),
+    toM: Math.min(line.lengthM, ends[1] as number),
+  };
+}

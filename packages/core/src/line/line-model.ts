@@ -1,0 +1,200 @@
+import { lonLatOf, type Plane, xOf, yOf } from '../geometry/plane.js';
+import { type Polyline, pointAt, polylineOf } from '../geometry/polyline.js';
+import type { Issue } from '../model/issue.js';
+import type { Drain, FittingType, Level, LonLat, Site } from '../model/site.js';
+import { fittingJoints } from '../tables/fitting-joints.js';
+import { judgement } from '../tables/judgement.js';
+import type { JointKey, PipeRow } from '../tables/pipe-row.js';
+import { pipeRow } from '../tables/pipes.js';
+import { type EndFacts, type FlowBasis, flowOf } from './flow.js';
+import { type JointPlace, jointsOf } from './joints.js';
+import { type Segment, segmentsOf } from './segments.js';
+import {
+  AT_END_M,
+  endJoinsAnother,
+  type LineGeometry,
+  type LineNet,
+  netOf,
+  type SnappedFitting,
+  snapFittings,
+} from './snap.js';
+
+/** A fitting on a line, by station from the outlet end. */
+export interface PlacedFitting {
+  readonly id: string;
+  readonly type: FittingType;
+  readonly stationM: number;
+  readonly joints: number;
+  readonly sealed: boolean | null;
+}
+
+/** A drain line made ready: laid out from its outlet end, with joints, segments and depths. */
+export interface LineModel {
+  readonly drain: Drain;
+  readonly pipe: PipeRow;
+  readonly plane: Plane;
+  /** From the outlet end upward. */
+  readonly polyline: Polyline;
+  readonly lengthM: number;
+  readonly flowsAsDrawn: boolean;
+  readonly flowBasis: FlowBasis;
+  readonly fittings: readonly PlacedFitting[];
+  readonly joint: JointKey;
+  readonly pieceM: number | null;
+  readonly joints: readonly JointPlace[];
+  readonly segments: readonly Segment[];
+  /** Depth to the top of the pipe at the two ends; linear between. */
+  readonly depthOutletM: number;
+  readonly depthUpperM: number;
+  readonly depthKnown: boolean;
+}
+
+/** Depth to the top of the pipe at a station. */
+export function depthAt(line: LineModel, stationM: number): number {
+  const t = line.lengthM > 0 ? stationM / line.lengthM : 0;
+  return line.depthOutletM + (line.depthUpperM - line.depthOutletM) * t;
+}
+
+/** Ground levels count for a line end within this distance, metres (judgement). */
+const LEVEL_NEAR_M = 3;
+
+function groundAt(levels: readonly Level[], plane: Plane, [lon, lat]: LonLat): number | null {
+  let best = LEVEL_NEAR_M;
+  let elevation: number | null = null;
+  for (const level of levels) {
+    const dx = xOf(plane, level.position[0]) - xOf(plane, lon);
+    const dy = yOf(plane, level.position[1]) - yOf(plane, lat);
+    const d = Math.hypot(dx, dy);
+    if (d <= best) {
+      best = d;
+      elevation = level.elevationM;
+    }
+  }
+  return elevation;
+}
+
+function endFacts(
+  site: Site,
+  net: LineNet,
+  line: number,
+  end: 'start' | 'end',
+  snapped: readonly SnappedFitting[],
+): EndFacts {
+  const drain = net.drains[line] as Drain;
+  const depth = end === 'start' ? drain.depthStartM : drain.depthEndM;
+  const at = drain.path[end === 'start' ? 0 : drain.path.length - 1] as LonLat;
+  const plane = (net.lines[line] as LineGeometry).plane;
+  const ground = depth === null || site.levels.length === 0 ? null : groundAt(site.levels, plane, at);
+  return {
+    topM: ground === null || depth === null ? null : ground - depth,
+    fittings: snapped.filter((s) => s.atEnd === end).map((s) => s.fitting.type),
+    // asked only where nothing else tells the flow: it searches the whole net
+    get joinsAnother() {
+      return endJoinsAnother(net, line, end);
+    },
+  };
+}
+
+function placeFittings(
+  snapped: readonly SnappedFitting[],
+  lengthM: number,
+  asDrawn: boolean,
+): PlacedFitting[] {
+  return snapped
+    .map(({ fitting, stationM, owns, pipes }) => {
+      const { joints, perPipeEnd } = fittingJoints[fitting.type];
+      const drawn = asDrawn ? lengthM - stationM : stationM;
+      return {
+        id: fitting.id,
+        type: fitting.type,
+        stationM: drawn <= AT_END_M ? 0 : drawn >= lengthM - AT_END_M ? lengthM : drawn,
+        joints: perPipeEnd ? joints * pipes : owns ? joints : 0,
+        sealed: fitting.sealed,
+      };
+    })
+    .sort((a, b) => a.stationM - b.stationM || (a.id < b.id ? -1 : 1));
+}
+
+/** Which end depth belongs to which end of the line when only one or none is given. */
+function depthsOf(drain: Drain, asDrawn: boolean): [outlet: number, upper: number, known: boolean] {
+  const start = drain.depthStartM ?? drain.depthEndM;
+  const end = drain.depthEndM ?? drain.depthStartM;
+  if (start === null || end === null) {
+    const cover = judgement.assumedCoverM.value;
+    return [cover, cover, false];
+  }
+  return asDrawn ? [end, start, true] : [start, end, true];
+}
+
+function lineOf(
+  site: Site,
+  net: LineNet,
+  index: number,
+  snapped: readonly SnappedFitting[],
+  segmentM: number,
+): LineModel {
+  const drain = net.drains[index] as Drain;
+  const { plane, lengthM } = net.lines[index] as LineGeometry;
+  const flow = flowOf(
+    drain,
+    endFacts(site, net, index, 'start', snapped),
+    endFacts(site, net, index, 'end', snapped),
+  );
+  const pipe = pipeRow(drain.material);
+  const joint = drain.joint ?? pipe.joint;
+  const pieceM = joint === 'none' ? null : (drain.pieceM ?? pipe.pieceM.value);
+  const fittings = placeFittings(snapped, lengthM, flow.asDrawn);
+  const [depthOutletM, depthUpperM, depthKnown] = depthsOf(drain, flow.asDrawn);
+  return {
+    drain,
+    pipe,
+    plane,
+    polyline: flow.asDrawn ? polylineOf(drain.path, plane, true) : (net.lines[index] as LineGeometry).drawn,
+    lengthM,
+    flowsAsDrawn: flow.asDrawn,
+    flowBasis: flow.basis,
+    fittings,
+    joint,
+    pieceM,
+    joints: jointsOf(lengthM, pieceM, fittings),
+    segments: segmentsOf(
+      lengthM,
+      fittings.map((f) => f.stationM),
+      segmentM,
+    ),
+    depthOutletM,
+    depthUpperM,
+    depthKnown,
+  };
+}
+
+/**
+ * Every drain of a site made ready for scoring.
+ * @param segmentM longest segment, metres.
+ */
+export function layOutLines(site: Site, segmentM: number): { lines: LineModel[]; issues: Issue[] } {
+  const net = netOf(site.drains);
+  const { byLine, issues } = snapFittings(net, site.fittings);
+  const lines: LineModel[] = [];
+  for (let i = 0; i < site.drains.length; i++) {
+    const line = lineOf(site, net, i, byLine.get(i) ?? [], segmentM);
+    lines.push(line);
+    if (line.flowBasis === 'as-drawn') {
+      issues.push({
+        code: 'flow-assumed',
+        severity: 'notice',
+        place: { ...line.drain.origin, feature: line.drain.id, path: 'properties.flow' },
+      });
+    }
+  }
+  return { lines, issues };
+}
+
+/** A stretch of the line in degrees, in the direction of rising station. */
+export function coordinatesOf(line: LineModel, points: readonly (readonly [number, number])[]): number[][] {
+  return points.map(([x, y]) => lonLatOf(line.plane, x, y).map((v) => Math.round(v * 1e9) / 1e9));
+}
+
+/** Point of a line at a station, plane metres. */
+export const placeAt = (line: LineModel, stationM: number): [number, number] =>
+  pointAt(line.polyline, stationM);

@@ -1,0 +1,136 @@
+import { type BoxIndex, indexPaths } from '../geometry/box-index.js';
+import { type Plane, planeFor, xOf, yOf } from '../geometry/plane.js';
+import { lengthOf, nearestOn, type Polyline, polylineOf } from '../geometry/polyline.js';
+import type { Issue } from '../model/issue.js';
+import type { Drain, Fitting, LonLat } from '../model/site.js';
+
+/** A fitting belongs to a line that passes within this, metres. */
+export const SNAP_M = 1;
+/** A point this close to a line's end is at the end, metres (judgement). */
+export const AT_END_M = 0.3;
+
+/** Lines as drawn, each in its own plane, with an index to find those near a place. */
+export interface LineGeometry {
+  readonly plane: Plane;
+  readonly drawn: Polyline;
+  readonly lengthM: number;
+}
+
+export interface LineNet {
+  readonly drains: readonly Drain[];
+  readonly lines: readonly LineGeometry[];
+  readonly index: BoxIndex;
+}
+
+export function netOf(drains: readonly Drain[]): LineNet {
+  const lines = drains.map((drain) => {
+    const plane = planeFor(drain.path);
+    const drawn = polylineOf(drain.path, plane, false);
+    return { plane, drawn, lengthM: lengthOf(drawn) };
+  });
+  return {
+    drains,
+    lines,
+    index: indexPaths(
+      drains.map((d) => d.path),
+      SNAP_M,
+    ),
+  };
+}
+
+/** A line near a place. */
+export interface Near {
+  readonly line: number;
+  readonly stationM: number;
+  readonly distanceM: number;
+  /** `start` or `end` as drawn where the place is at that end. */
+  readonly atEnd: 'start' | 'end' | null;
+}
+
+/** Lines within a metre of a place, nearest first. */
+export function linesNear(net: LineNet, [lon, lat]: LonLat): Near[] {
+  const found: Near[] = [];
+  for (const line of net.index.search(lon, lat, lon, lat)) {
+    const { plane, drawn, lengthM } = net.lines[line] as LineGeometry;
+    const { station, distance } = nearestOn(drawn, xOf(plane, lon), yOf(plane, lat));
+    if (distance > SNAP_M) continue;
+    const atEnd = station <= AT_END_M ? 'start' : station >= lengthM - AT_END_M ? 'end' : null;
+    found.push({ line, stationM: station, distanceM: distance, atEnd });
+  }
+  return found.sort((a, b) => a.distanceM - b.distanceM || a.line - b.line);
+}
+
+/** Distance from a place to one named line, however far. */
+export function distanceToLine(net: LineNet, line: number, [lon, lat]: LonLat): Near {
+  const { plane, drawn, lengthM } = net.lines[line] as LineGeometry;
+  const { station, distance } = nearestOn(drawn, xOf(plane, lon), yOf(plane, lat));
+  const atEnd = station <= AT_END_M ? 'start' : station >= lengthM - AT_END_M ? 'end' : null;
+  return { line, stationM: station, distanceM: distance, atEnd };
+}
+
+/** A fitting on a line, at a station as drawn. */
+export interface SnappedFitting {
+  readonly fitting: Fitting;
+  readonly stationM: number;
+  readonly atEnd: 'start' | 'end' | null;
+  /** True on the one line that carries a tee's, bend's or other fitting's joints. */
+  readonly owns: boolean;
+  /** Pipes of this line that meet at the fitting: 2 where it runs through, 1 where it ends. */
+  readonly pipes: 1 | 2;
+}
+
+const PLACES_SHARED_BY_ALL: readonly Fitting['type'][] = ['basin', 'cleanout'];
+
+/** Which of the lines near a fitting is its own: the named one, else one that runs through, else the nearest. */
+function ownerOf(near: readonly Near[], named: number | undefined): Near | undefined {
+  if (named !== undefined) return near.find((n) => n.line === named);
+  return near.find((n) => n.atEnd === null && n.distanceM <= AT_END_M) ?? near[0];
+}
+
+/** Puts every fitting on its line or lines; those that belong to none are reported. */
+export function snapFittings(
+  net: LineNet,
+  fittings: readonly Fitting[],
+): { byLine: ReadonlyMap<number, SnappedFitting[]>; issues: Issue[] } {
+  const byLine = new Map<number, SnappedFitting[]>();
+  const issues: Issue[] = [];
+  const numberOf = new Map(net.drains.map((d, i) => [d.id, i]));
+  for (const fitting of fittings) {
+    let near = linesNear(net, fitting.position);
+    const named = fitting.drain === null ? undefined : numberOf.get(fitting.drain);
+    if (named !== undefined && !near.some((n) => n.line === named)) {
+      near = [distanceToLine(net, named, fitting.position)];
+    }
+    const owner = ownerOf(near, named);
+    if (!owner || owner.distanceM > SNAP_M) {
+      issues.push({
+        code: 'fitting-off-line',
+        severity: 'warning',
+        distanceM: owner?.distanceM ?? null,
+        place: { ...fitting.origin, feature: fitting.id, path: 'geometry' },
+      });
+      continue;
+    }
+    for (const n of near) {
+      const shared = PLACES_SHARED_BY_ALL.includes(fitting.type);
+      if (n !== owner && !(n.distanceM <= AT_END_M && (shared || n.atEnd !== null))) continue;
+      const list = byLine.get(n.line) ?? [];
+      list.push({
+        fitting,
+        stationM: n.stationM,
+        atEnd: n.atEnd,
+        owns: n === owner,
+        pipes: n.atEnd === null ? 2 : 1,
+      });
+      byLine.set(n.line, list);
+    }
+  }
+  return { byLine, issues };
+}
+
+/** True where an end of a line runs into the middle of another one, within the end tolerance. */
+export function endJoinsAnother(net: LineNet, line: number, end: 'start' | 'end'): boolean {
+  const path = (net.drains[line] as Drain).path;
+  const at = path[end === 'start' ? 0 : path.length - 1] as LonLat;
+  return linesNear(net, at).some((n) => n.line !== line && n.atEnd === null && n.distanceM <= AT_END_M);
+}

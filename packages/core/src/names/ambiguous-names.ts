@@ -1,0 +1,36 @@
+/**
+ * Plain names that mean different trees in different places, with the row we take: the tree that town
+ * inventories most often mean, or the thirstier one. Always answered as a guess.
+ */
+export const ambiguousNames: Readonly<Record<string, string>> = {
+  aspen: 'populus-tremuloides',
+  bay: 'laurus-nobilis',
+  'big tree': 'unknown-broadleaf-large',
+  box: 'buxus-sempervirens',
+  cedar: 'unknown-conifer',
+  'cork tree': 'phellodendron-amurense',
+  cypress: 'cupressus',
+  'date plum': 'diospyros',
+  elder: 'sambucus-nigra',
+  elderberry: 'sambucus-nigra',
+  gum: 'eucalyptus',
+  ironwood: 'ostrya-virginiana',
+  laurel: 'prunus-laurocerasus',
+  lime: 'tilia',
+  locust: 'robinia',
+  'mountain ash': 'sorbus',
+  myrtle: 'myrtus',
+  'norway pine': 'pinus-resinosa',
+  'red cedar': 'juniperus-virginiana',
+  'red gum': 'eucalyptus-camaldulensis',
+  redwood: 'sequoia-sempervirens',
+  sequoia: 'sequoia-sempervirens',
+  sophora: 'styphnolobium-japonicum',
+  'sweet bay': 'magnolia-virginiana',
+  sycamore: 'platanus-occidentalis',
+  'sycamore tree': 'platanus-occidentalis',
+  tulip: 'liriodendron-tulipifera',
+  'white birch': 'betula-papyrifera',
+  'white cedar': 'thuja-occidentalis',
+  'white maple': 'acer-saccharinum',
+};

@@ -1,0 +1,98 @@
+import type { LineModel } from '../line/line-model.js';
+import { layOutLines } from '../line/line-model.js';
+import type { Issue } from '../model/issue.js';
+import type { Site } from '../model/site.js';
+import { yearOf } from '../units/calendar.js';
+import { type Ground, groundOf } from './between.js';
+import { clockOf, type LineClock } from './clock.js';
+import { type Horizon, horizonOf } from './horizon.js';
+import type { LoadInputs } from './load.js';
+import { type NearTrees, treesNear } from './near-trees.js';
+import { openingsOf } from './openings.js';
+import { type TreeField, treeFieldOf } from './tree-field.js';
+
+export interface RankOptions {
+  /** Date the scores are for, ISO 8601. */
+  readonly asOf: string;
+  /** Years looked ahead; 10 where not given. */
+  readonly horizonYears?: number;
+  /** Longest segment, metres; one stick (3 m) where not given. */
+  readonly segmentM?: number;
+  /** How many segments to report, worst first; all where not given. */
+  readonly top?: number;
+  /** Seed of the sampled intervals. */
+  readonly seed?: number;
+}
+
+/** One 10-foot stick, near enough. */
+const SEGMENT_M = 3;
+const HORIZON_YEARS = 10;
+
+/** A site ready for scoring at one date and horizon. */
+export interface RiskContext {
+  readonly site: Site;
+  readonly asOf: string;
+  readonly nowYear: number;
+  readonly horizon: Horizon;
+  readonly segmentM: number;
+  readonly field: TreeField;
+  readonly lines: readonly LineModel[];
+  /** Found while fittings and flows were worked out. */
+  readonly issues: readonly Issue[];
+}
+
+/** @throws RangeError when the date, horizon or segment length is unusable. */
+export function contextOf(site: Site, options: RankOptions): RiskContext {
+  const nowYear = yearOf(options.asOf);
+  if (nowYear === undefined) throw new RangeError(`asOf must be an ISO date, got '${options.asOf}'`);
+  const segmentM = options.segmentM ?? SEGMENT_M;
+  if (!(segmentM >= 0.3 && Number.isFinite(segmentM))) {
+    throw new RangeError(`segmentM must be at least 0.3 m, got ${segmentM}`);
+  }
+  const horizon = horizonOf(options.horizonYears ?? HORIZON_YEARS);
+  const { lines, issues } = layOutLines(site, segmentM);
+  return {
+    site,
+    asOf: options.asOf,
+    nowYear,
+    horizon,
+    segmentM,
+    field: treeFieldOf(site, nowYear, horizon),
+    lines,
+    issues,
+  };
+}
+
+/** One line with all that its load depends on. */
+export interface PreparedLine {
+  readonly line: LineModel;
+  readonly near: NearTrees;
+  readonly clock: LineClock;
+  readonly ground: Ground | null;
+  readonly inputs: LoadInputs;
+}
+
+export function prepareLine(context: RiskContext, line: LineModel): PreparedLine {
+  const { field, horizon, nowYear, site } = context;
+  const near = treesNear(field, line);
+  const clock = clockOf(line.drain, line.pipe, nowYear, horizon);
+  const ground = groundOf(site, line.plane);
+  const openings = openingsOf(line, 0, line.segments.length);
+  return {
+    line,
+    near,
+    clock,
+    ground,
+    inputs: {
+      openings,
+      near,
+      field,
+      clock,
+      horizon,
+      ground,
+      reachScale: 1,
+      clockScale: 1,
+      treeFactor: null,
+    },
+  };
+}

@@ -1,0 +1,81 @@
+import { type PlacedFinding, placeFinding } from '../line/find.js';
+import type { LineModel } from '../line/line-model.js';
+import type { Issue } from '../model/issue.js';
+import type { KnownTrouble } from '../model/result.js';
+import type { Finding, Seen, Site } from '../model/site.js';
+
+/** How bad a sight is, for choosing the one that counts. */
+const SEVERITY: Record<Seen, number> = { clear: 0, fine: 1, offset: 2, sag: 2, mass: 3, crushed: 4, full: 4 };
+
+/** What the camera has seen on each line, by line number. */
+export type KnownByLine = ReadonlyMap<number, readonly PlacedFinding[]>;
+
+export function placeFindings(
+  site: Site,
+  lines: readonly LineModel[],
+): { byLine: KnownByLine; issues: Issue[] } {
+  const numberOf = new Map(lines.map((line, i) => [line.drain.id, i]));
+  const byLine = new Map<number, PlacedFinding[]>();
+  const issues: Issue[] = [];
+  for (const finding of site.findings) {
+    const i = numberOf.get(finding.drain);
+    const line = i === undefined ? undefined : lines[i];
+    if (i === undefined || line === undefined) {
+      issues.push({
+        code: 'finding-misplaced',
+        severity: 'error',
+        reason: `there is no line '${finding.drain}'`,
+        place: { ...finding.origin, feature: finding.id, path: 'properties.drain' },
+      });
+      continue;
+    }
+    const placed = placeFinding(line, finding);
+    if ('code' in placed) issues.push(placed);
+    else byLine.set(i, [...(byLine.get(i) ?? []), placed]);
+  }
+  return { byLine, issues };
+}
+
+/** True where the line was opened, or (for roots inside) cut, after the finding. */
+function dealtWith(line: LineModel, finding: Finding): boolean {
+  const { dugYear, cutYear, installedYear } = line.drain;
+  if (finding.year === null) return false;
+  const dug = Math.max(dugYear ?? -Infinity, installedYear ?? -Infinity);
+  if (dug > finding.year) return true;
+  const inside = finding.seen === 'fine' || finding.seen === 'mass' || finding.seen === 'full';
+  return inside && cutYear !== null && cutYear > finding.year;
+}
+
+const meets = (placed: PlacedFinding, fromM: number, toM: number): boolean =>
+  placed.fromM === placed.toM
+    ? placed.fromM >= fromM && (placed.fromM < toM || placed.fromM === toM)
+    : Math.min(placed.toM, toM) - Math.max(placed.fromM, fromM) > 0;
+
+/** Trouble known in a stretch and not dealt with since: the newest sight of it, the worst of one day. */
+export function knownIn(
+  line: LineModel,
+  findings: readonly PlacedFinding[],
+  fromM: number,
+  toM: number,
+): KnownTrouble | null {
+  let best: Finding | null = null;
+  for (const placed of findings) {
+    const { finding } = placed;
+    if (!meets(placed, fromM, toM) || dealtWith(line, finding)) continue;
+    const newer = (finding.year ?? -Infinity) - (best?.year ?? -Infinity);
+    if (best === null || newer > 0 || (newer === 0 && SEVERITY[finding.seen] > SEVERITY[best.seen]))
+      best = finding;
+  }
+  if (best === null || best.seen === 'clear') return null;
+  return { seen: best.seen, year: best.year, blockedShare: best.blockedShare };
+}
+
+/** Year a stretch was last seen clear over its whole length, or null. */
+export function lastSeenClear(findings: readonly PlacedFinding[], fromM: number, toM: number): number | null {
+  let year: number | null = null;
+  for (const { finding, fromM: a, toM: b } of findings) {
+    if (finding.seen !== 'clear' || finding.year === null || a > fromM || b < toM) continue;
+    year = Math.max(year ?? -Infinity, finding.year);
+  }
+  return year;
+}

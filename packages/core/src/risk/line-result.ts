@@ -1,0 +1,37 @@
+import { nearestOn, sliceOf } from '../geometry/polyline.js';
+import { coordinatesOf, type LineModel } from '../line/line-model.js';
+import type { LineResult } from '../model/result.js';
+import type { Tree } from '../model/site.js';
+import type { RiskContext } from './context.js';
+import { treesNear } from './near-trees.js';
+
+/** One line for its profile. */
+export function lineResult(context: RiskContext, number: number): LineResult {
+  const line = context.lines[number] as LineModel;
+  const near = treesNear(context.field, line);
+  const trees = Array.from(near.number, (tree, i) => {
+    const { station, distance } = nearestOn(line.polyline, near.x[i] as number, near.y[i] as number);
+    return { id: (context.field.trees[tree] as Tree).id, atM: station, distanceM: distance, tree };
+  })
+    .filter(({ tree, distanceM }) => distanceM <= (context.field.searchM[tree] as number))
+    .map(({ id, atM, distanceM }) => ({ id, atM, distanceM }))
+    .sort((a, b) => a.atM - b.atM);
+  return {
+    drainId: line.drain.id,
+    name: line.drain.name,
+    lengthM: line.lengthM,
+    material: line.drain.material,
+    materialName: line.pipe.name,
+    flowsAsDrawn: line.flowsAsDrawn,
+    flowBasis: line.flowBasis,
+    joints: line.joints.map((j) => ({ atM: j.stationM, count: j.count, fitting: j.fitting })),
+    fittings: line.fittings.map((f) => ({ id: f.id, type: f.type, atM: f.stationM })),
+    depth: { outletEndM: line.depthOutletM, upperEndM: line.depthUpperM, assumed: !line.depthKnown },
+    segments: line.segments.map((_, i) => `${line.drain.id}/${i + 1}`),
+    trees,
+    geometry: {
+      type: 'LineString',
+      coordinates: coordinatesOf(line, sliceOf(line.polyline, 0, line.lengthM)),
+    },
+  };
+}

@@ -1,0 +1,102 @@
+import type { Chance } from '../model/result.js';
+import { judgement } from '../tables/judgement.js';
+import type { Draw } from './draws.js';
+import { chanceOf } from './interval.js';
+import { addLoad, Load, type LoadInputs } from './load.js';
+import { VIGOUR_CLASSES, WAY_CRUSH, WAY_JOINT, WAY_SLOT } from './ways.js';
+
+/**
+ * Deviates at which reach and clock are worked out in full; between them the logarithm of the load is taken
+ * as straight (held against full recomputation in a test).
+ */
+const REACH_Z = [-2.5, -1.25, 0, 1.25, 2.5];
+const CLOCK_Z = [-1.75, 0, 1.75];
+const SPLITS = 3 * VIGOUR_CLASSES;
+/** Stands for the logarithm of nothing. */
+const LOG_NONE = -700;
+
+/** Logarithms of the split load of one segment at each knot of reach and clock. */
+export interface SpreadSurface {
+  /** `[(reach knot * clock knots + clock knot) * splits + way * 5 + vigour]`. */
+  readonly log: Float64Array;
+  /** Splits that hold anything. */
+  readonly used: readonly number[];
+  readonly clockKnots: number;
+}
+
+/** The split load of a segment over the knots. `steady`: all roots are back, so the clock changes nothing. */
+export function surfaceOf(inputs: LoadInputs, from: number, to: number, steady: boolean): SpreadSurface {
+  const clockZ = steady ? [0] : CLOCK_Z;
+  const log = new Float64Array(REACH_Z.length * clockZ.length * SPLITS);
+  const used = new Set<number>();
+  const load = new Load(inputs.field.moments, inputs.near.number.length);
+  REACH_Z.forEach((rz, r) => {
+    clockZ.forEach((cz, c) => {
+      load.clear();
+      const reachScale = Math.exp(judgement.reach.logSd * rz);
+      const clockScale = Math.exp(judgement.regrowthMetresPerYear.logSd * cz);
+      addLoad({ ...inputs, reachScale, clockScale }, from, to, load);
+      load.byWayAndVigour.forEach((value, split) => {
+        if (value > 0) used.add(split);
+        log[(r * clockZ.length + c) * SPLITS + split] = value > 0 ? Math.log(value) : LOG_NONE;
+      });
+    });
+  });
+  return { log, used: [...used].sort((a, b) => a - b), clockKnots: clockZ.length };
+}
+
+/** Knot below a deviate and how far it lies towards the next, within the table's ends. */
+function between(knots: readonly number[], z: number): [knot: number, share: number] {
+  if (knots.length === 1) return [0, 0];
+  const first = knots[0] as number;
+  const step = (knots[1] as number) - first;
+  const at = Math.min(knots.length - 1, Math.max(0, (z - first) / step));
+  const knot = Math.min(knots.length - 2, Math.floor(at));
+  return [knot, at - knot];
+}
+
+function factorOf(draw: Draw, split: number): number {
+  const way = Math.floor(split / VIGOUR_CLASSES);
+  const vigour = draw.vigour[split % VIGOUR_CLASSES] as number;
+  if (way === WAY_JOINT) return draw.entry * draw.joints * vigour;
+  if (way === WAY_SLOT) return draw.entry * draw.slots * vigour;
+  return way === WAY_CRUSH ? draw.crush * vigour : 0;
+}
+
+/**
+ * Expected entries of a segment under each draw.
+ * @param extra standard normal deviates of the segment's own missing inputs, one a draw.
+ */
+export function expectedUnder(
+  surface: SpreadSurface,
+  draws: readonly Draw[],
+  extra: Float64Array,
+  extraLogSd: number,
+): Float64Array {
+  const { log, used, clockKnots } = surface;
+  const clockZ = clockKnots === 1 ? [0] : CLOCK_Z;
+  return Float64Array.from(draws, (draw, i) => {
+    const [r, rs] = between(REACH_Z, draw.reachZ);
+    const [c, cs] = between(clockZ, draw.clockZ);
+    const at = (dr: number, dc: number, split: number): number =>
+      log[((r + dr) * clockKnots + Math.min(clockKnots - 1, c + dc)) * SPLITS + split] as number;
+    let sum = 0;
+    for (const split of used) {
+      const near = at(0, 0, split) * (1 - cs) + at(0, 1, split) * cs;
+      const far = at(1, 0, split) * (1 - cs) + at(1, 1, split) * cs;
+      sum += factorOf(draw, split) * Math.exp(near * (1 - rs) + far * rs);
+    }
+    return sum * Math.exp(extraLogSd * (extra[i] as number));
+  });
+}
+
+/** 10 % and 90 % points of the draws as a chance about the likely one, which stays between them. */
+export function sampledChance(expected: Float64Array, likely: number): Chance {
+  const sorted = expected.slice().sort();
+  const at = (q: number): number => sorted[Math.round(q * (sorted.length - 1))] as number;
+  return {
+    low: Math.min(chanceOf(at(0.1)), chanceOf(likely)),
+    likely: chanceOf(likely),
+    high: Math.max(chanceOf(at(0.9)), chanceOf(likely)),
+  };
+}

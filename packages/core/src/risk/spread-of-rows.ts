@@ -1,0 +1,117 @@
+import type { Chance } from '../model/result.js';
+import { type PreparedLine, prepareLine, type RiskContext } from './context.js';
+import { type Draw, drawsOf, normals, seedFrom } from './draws.js';
+import { lineLogSd, treesLogSd } from './interval.js';
+import { addLoad, Load } from './load.js';
+import { expectedUnder, sampledChance, surfaceOf } from './sampling.js';
+import type { ScoreColumns } from './score-all.js';
+
+/** Draws of the 80 % interval. */
+const DRAWS = 400;
+/** Up to this many segments all are sampled; beyond, those reported and a random lot to compare them with. */
+const SAMPLE_ALL = 3000;
+const COMPARED = 400;
+const WORST_SHARE = 0.1;
+/** All roots are back once this many years have passed, whatever the clock's spread. */
+const STEADY_YEARS = 60;
+
+export interface SampledRow {
+  readonly chance: Chance;
+  readonly inWorstTenth: number;
+}
+
+/** Prepares each line once and keeps the last one: rows come line by line. */
+export function linePreparer(context: RiskContext): (line: number) => PreparedLine {
+  let at = -1;
+  let prepared: PreparedLine | null = null;
+  return (line) => {
+    if (line !== at || prepared === null) {
+      prepared = prepareLine(context, context.lines[line] as RiskContext['lines'][number]);
+      at = line;
+    }
+    return prepared;
+  };
+}
+
+function comparedRows(columns: ScoreColumns, rows: readonly number[], seed: number): number[] {
+  if (columns.count <= SAMPLE_ALL) return Array.from({ length: columns.count }, (_, row) => row);
+  const z = normals(seedFrom('compared rows', seed));
+  const chosen = new Set<number>();
+  while (chosen.size < Math.min(COMPARED, columns.count)) {
+    // any smooth stream does: the fraction of a normal deviate is uniform to well below a row
+    const u = Math.abs(z()) * 1000;
+    chosen.add(Math.floor((u - Math.floor(u)) * columns.count));
+  }
+  return [...new Set([...rows, ...chosen])].sort((a, b) => a - b);
+}
+
+function sampleRow(
+  context: RiskContext,
+  prepared: PreparedLine,
+  segment: number,
+  draws: readonly Draw[],
+  seed: number,
+): Float64Array {
+  const { first } = prepared.inputs.openings;
+  const from = first[segment] as number;
+  const to = first[segment + 1] as number;
+  const load = new Load(context.field.moments, prepared.near.number.length);
+  addLoad(prepared.inputs, from, to, load);
+  const steady = prepared.clock.sinceDug.every((t) => t > STEADY_YEARS) && prepared.clock.sinceCut === null;
+  const surface = surfaceOf(prepared.inputs, from, to, steady);
+  const z = normals(seedFrom(prepared.line.drain.id, seed));
+  const extra = Float64Array.from(draws, z);
+  const extraLogSd = Math.hypot(
+    lineLogSd(prepared.line, prepared.clock),
+    treesLogSd(load, prepared.near, context.field),
+  );
+  return expectedUnder(surface, draws, extra, extraLogSd);
+}
+
+/** Threshold of the worst tenth in each draw. */
+function thresholds(samples: readonly Float64Array[]): Float64Array {
+  const worst = Math.max(1, Math.ceil(WORST_SHARE * samples.length));
+  const column = new Float64Array(samples.length);
+  return Float64Array.from({ length: DRAWS }, (_, d) => {
+    samples.forEach((sample, i) => {
+      column[i] = sample[d] as number;
+    });
+    return column.sort()[samples.length - worst] as number;
+  });
+}
+
+/**
+ * Sampled interval of the wanted rows, and the share of draws in which each is among the worst tenth. The draws
+ * are the same for all rows. On a large net the worst tenth is taken of a random lot of the other rows.
+ */
+export function sampleRows(
+  context: RiskContext,
+  columns: ScoreColumns,
+  wanted: readonly number[],
+  seed: number,
+): ReadonlyMap<number, SampledRow> {
+  const draws = drawsOf(DRAWS, seed);
+  const all = comparedRows(columns, wanted, seed);
+  const isWanted = new Set(wanted);
+  const prepare = linePreparer(context);
+  const samples = new Map<number, Float64Array>();
+  for (const row of all) {
+    const prepared = prepare(columns.line[row] as number);
+    samples.set(row, sampleRow(context, prepared, columns.segment[row] as number, draws, seed));
+  }
+  const compared = columns.count <= SAMPLE_ALL ? all : comparedRows(columns, [], seed);
+  const limit = thresholds(compared.map((row) => samples.get(row) as Float64Array));
+  const found = new Map<number, SampledRow>();
+  for (const [row, sample] of samples) {
+    if (!isWanted.has(row)) continue;
+    let above = 0;
+    sample.forEach((value, d) => {
+      if (value > 0 && value >= (limit[d] as number)) above++;
+    });
+    found.set(row, {
+      chance: sampledChance(sample, columns.expected[row] as number),
+      inWorstTenth: above / DRAWS,
+    });
+  }
+  return found;
+}

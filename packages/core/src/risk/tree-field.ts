@@ -1,0 +1,89 @@
+import { type BoxIndex, indexAround } from '../geometry/box-index.js';
+import type { Site, Tree } from '../model/site.js';
+import { crownAfter, stemAfter } from '../roots/growth.js';
+import { soilFactor } from '../roots/reach.js';
+import { rootSpreadRate } from '../roots/regrowth.js';
+import { structuralRadius } from '../roots/structural.js';
+import { type TreeSize, treeSize } from '../roots/tree-size.js';
+import { reachOf } from '../roots/zones.js';
+import { judgement } from '../tables/judgement.js';
+import type { Horizon } from './horizon.js';
+
+/** Beyond 1.6 times the reach less than 1 % of the root curve is left: not looked at. */
+const SEARCH_REACHES = 1.6;
+
+/** Trees as columns, at each moment of the horizon: `[tree * moments + moment]`. */
+export interface TreeField {
+  readonly trees: readonly Tree[];
+  readonly sizes: readonly TreeSize[];
+  readonly moments: number;
+  readonly reachM: Float64Array;
+  /** Vigour weight x size weight x share of the roots alive. */
+  readonly weight: Float64Array;
+  /** 0..4, vigour class less one. */
+  readonly vigour: Uint8Array;
+  readonly structuralM: Float64Array;
+  readonly spreadMPerYear: Float64Array;
+  readonly searchM: Float64Array;
+  readonly index: BoxIndex;
+}
+
+/** Share of a tree's roots alive in a year: none before planting, fading over five years after felling. */
+function aliveShare(tree: Tree, year: number): number {
+  if (tree.plantedYear !== null && year < tree.plantedYear) return 0;
+  if (tree.felledYear === null || year <= tree.felledYear) return 1;
+  return Math.max(0, 1 - (year - tree.felledYear) / judgement.felledDecayYears.value);
+}
+
+function sizeWeight(stemM: number): number {
+  return Math.min(1, stemM / judgement.sizeFullM.value) ** judgement.sizeExponent.value;
+}
+
+/** Trees grown to every moment of the horizon and put into an index. */
+export function treeFieldOf(site: Site, nowYear: number, horizon: Horizon): TreeField {
+  const { trees } = site;
+  const n = trees.length;
+  const moments = horizon.yearsAhead.length;
+  const ground = soilFactor(site.soil);
+  const reachM = new Float64Array(n * moments);
+  const weight = new Float64Array(n * moments);
+  const vigour = new Uint8Array(n);
+  const structuralM = new Float64Array(n);
+  const spreadMPerYear = new Float64Array(n);
+  const searchM = new Float64Array(n);
+  const sizes = trees.map((tree) => treeSize(tree, nowYear));
+  for (let i = 0; i < n; i++) {
+    const tree = trees[i] as Tree;
+    const { row, stemDiameter, crownRadius } = sizes[i] as TreeSize;
+    const vigourClass = row.vigour.value;
+    vigour[i] = vigourClass - 1;
+    structuralM[i] = structuralRadius(stemDiameter);
+    spreadMPerYear[i] = rootSpreadRate(vigourClass);
+    for (let k = 0; k < moments; k++) {
+      const ahead = horizon.yearsAhead[k] as number;
+      const stem = stemAfter(row, stemDiameter, ahead);
+      const crown = crownAfter(row, crownRadius, stemDiameter, stem);
+      reachM[i * moments + k] = reachOf(row, stem, crown, ground);
+      weight[i * moments + k] =
+        (judgement.vigourWeights.value[vigourClass - 1] as number) *
+        sizeWeight(stem) *
+        aliveShare(tree, nowYear + ahead);
+    }
+    searchM[i] = SEARCH_REACHES * (reachM[i * moments + moments - 1] as number);
+  }
+  return {
+    trees,
+    sizes,
+    moments,
+    reachM,
+    weight,
+    vigour,
+    structuralM,
+    spreadMPerYear,
+    searchM,
+    index: indexAround(
+      trees.map((t) => t.position),
+      searchM,
+    ),
+  };
+}

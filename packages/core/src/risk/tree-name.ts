@@ -1,0 +1,6 @@
+import type { TreeField } from './tree-field.js';
+
+/** Usual common name of a tree of the field: `American elm`. */
+export function treeName(field: TreeField, number: number): string {
+  return field.sizes[number]?.row.common[0] ?? 'tree';
+}

@@ -1,0 +1,15 @@
+import { plasticPipes } from './pipes/plastic.js';
+import { rigidPipes } from './pipes/rigid.js';
+import type { MaterialKey, PipeRow } from './pipe-row.js';
+
+/** Every material of the table; `unknown` last. */
+export const pipeTable: readonly PipeRow[] = [...plasticPipes, ...rigidPipes];
+
+const rows: ReadonlyMap<string, PipeRow> = new Map(pipeTable.map((row) => [row.key, row]));
+
+/** @throws RangeError when the key is not in the table. */
+export function pipeRow(key: MaterialKey): PipeRow {
+  const row = rows.get(key);
+  if (row === undefined) throw new RangeError(`no pipe material '${key}'`);
+  return row;
+}

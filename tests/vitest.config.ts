@@ -1,0 +1,36 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+// the tests run the sources, not a build of them: coverage and error lines then speak of the sources
+const alias = [
+  { find: '@rootreach/core', replacement: `${root}packages/core/src/index.ts` },
+];
+
+export default defineConfig({
+  root,
+  resolve: { alias },
+  test: {
+    root,
+    passWithNoTests: false,
+    projects: [
+      {
+        resolve: { alias },
+        test: { name: 'unit', root, include: ['tests/**/*.test.ts'], exclude: ['tests/browser/**', 'tests/installed/**'], testTimeout: 60_000 },
+      },
+      {
+        resolve: { alias },
+        test: {
+          name: 'browser',
+          root,
+          include: ['tests/browser/**/*.test.ts', 'tests/installed/**/*.test.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+    coverage: { provider: 'v8', include: ['packages/*/src/**'], reportsDirectory: `${root}coverage` },
+  },
+});
