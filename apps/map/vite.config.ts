@@ -1,12 +1,14 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { licences } from './build/licences.ts';
+import { unmodifiedChunk } from './build/unmodified-chunk.ts';
 
 const { page, worker } = licences();
 
-/** Kept as a file of its own: its licence asks that users can replace it. */
-const chunks = {
-  codeSplitting: { groups: [{ name: 'geojson-validation', test: /node_modules\/geojson-validation\// }] },
+/** Kept as a file of its own in the worker: its licence asks that users can replace it. */
+const APART = 'geojson-validation';
+const workerChunks = {
+  codeSplitting: { groups: [{ name: APART, test: (id: string) => id.includes(`/node_modules/${APART}/`) }] },
 };
 
 export default defineConfig({
@@ -16,14 +18,17 @@ export default defineConfig({
   },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   plugins: [page()],
-  worker: { format: 'es', plugins: () => [worker()], rolldownOptions: { output: chunks } },
+  worker: {
+    format: 'es',
+    plugins: () => [worker(), unmodifiedChunk(APART)],
+    rolldownOptions: { output: workerChunks },
+  },
   build: {
     target: 'es2022',
     // Data addresses are not allowed to be fetched, so every file stays a file.
     assetsInlineLimit: 0,
     rolldownOptions: {
       output: {
-        ...chunks,
         assetFileNames: (file) =>
           file.names[0]?.endsWith('.geojson') ? 'sites/[name][extname]' : 'assets/[name]-[hash][extname]',
       },

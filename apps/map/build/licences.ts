@@ -50,7 +50,10 @@ export function licences(): { page: () => Plugin; worker: () => Plugin } {
         ...plugin,
         generateBundle(options, bundle, isWrite) {
           if (typeof generateBundle === 'function') generateBundle.call(this, options, bundle, isWrite);
-          const source = [...folders].sort().map(licenceOf).join(`\n\n${'-'.repeat(72)}\n\n`);
+          const source = [...folders]
+            .sort()
+            .map(licenceOf)
+            .join(`\n\n${'-'.repeat(72)}\n\n`);
           this.emitFile({ type: 'asset', fileName: 'licences.txt', source: `${source}\n` });
         },
       };

@@ -35,9 +35,9 @@ function latestWins(run: Run): Engine {
   };
 }
 
-/** Runs on the calling thread, for tests and for browsers that allow no workers. */
-export function engineInPlace(load: () => Promise<Tasks>): Engine {
-  return latestWins(async ({ inputs, asOf }) => (await load()).open(inputs, asOf));
+/** Runs on the calling thread, for tests. */
+export function engineInPlace(tasks: Tasks): Engine {
+  return latestWins(async ({ inputs, asOf }) => tasks.open(inputs, asOf));
 }
 
 /** Runs in a worker, so that a town does not freeze the page. */

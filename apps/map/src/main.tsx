@@ -1,7 +1,7 @@
 import { effect } from '@preact/signals';
 import { render } from 'preact';
 import { isDemo } from './demos.js';
-import { engineInPlace, engineInWorker } from './engine.js';
+import { engineInWorker } from './engine.js';
 import { opener } from './open.js';
 import { Page } from './panels/page.js';
 import * as state from './state.js';
@@ -32,14 +32,10 @@ function followWindow(): void {
   measure();
 }
 
-function makeEngine() {
-  if (typeof Worker === 'undefined') return engineInPlace(async () => (await import('./tasks.js')).tasks);
-  return engineInWorker(new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' }));
-}
-
 async function start(): Promise<void> {
   followWindow();
-  const open = opener(makeEngine());
+  const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+  const open = opener(engineInWorker(worker));
   const first = readHash(location.hash);
   state.switchedUnits.value = first.units;
   const page = document.getElementById('page');

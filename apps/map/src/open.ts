@@ -28,7 +28,12 @@ function whyUnusable({ site, issues }: Opened): string | null {
   return worst ? wordIssue(worst) : words.problem.nothingInIt;
 }
 
-function show(opened: Opened, inputs: readonly InputFile[], key: DemoKey | null, stretch: string | null): void {
+function show(
+  opened: Opened,
+  inputs: readonly InputFile[],
+  key: DemoKey | null,
+  stretch: string | null,
+): void {
   const known = opened.result.segments.some((row) => row.id === stretch);
   batch(() => {
     state.problem.value = null;
@@ -95,7 +100,9 @@ export function opener(engine: Engine) {
   async function openFiles(files: readonly File[]): Promise<void> {
     if (files.length === 0) return;
     turns += 1;
-    const inputs = await Promise.all(files.map(async (file) => ({ name: file.name, text: await file.text() })));
+    const inputs = await Promise.all(
+      files.map(async (file) => ({ name: file.name, text: await file.text() })),
+    );
     await openInputs(inputs);
   }
 

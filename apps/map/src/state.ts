@@ -9,6 +9,8 @@ export type SheetHeight = 'low' | 'half' | 'full';
 /** More features than this are drawn on canvas: one SVG element each would be slow on a phone. */
 const CANVAS_FROM = 2000;
 
+const SMALL_FROM_METRES_PER_PIXEL = 0.32;
+
 /** All state of the page. Events write it; `layers/` and `panels/` draw it. */
 export const opened = signal<Opened | null>(null);
 /** Key of the bundled site that is open, or null for the user's own files. */
@@ -47,6 +49,9 @@ export const coveredBottom = computed(() => {
   if (wide.value) return 0;
   return sheetHeight.value === 'low' ? sheetPixels.value.low : sheetPixels.value.half;
 });
+
+/** The plan shows so much ground that full line weights would run together. */
+export const smallScale = computed(() => metresPerPixel.value > SMALL_FROM_METRES_PER_PIXEL);
 
 /** Room for the key between the buttons above it and the sheet, on a phone. */
 export const keyPixels = computed(() => Math.max(120, pageHeight.value - coveredBottom.value - 186));

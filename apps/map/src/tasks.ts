@@ -1,4 +1,4 @@
-import { type Assumption, type Issue, type RankResult, rank, readSite, type Site } from '@rootreach/core';
+import { type Issue, type RankResult, rank, readSite, type Site } from '@rootreach/core';
 
 export interface InputFile {
   readonly name: string;
@@ -9,15 +9,14 @@ export interface InputFile {
 export interface Opened {
   readonly site: Site;
   readonly issues: readonly Issue[];
-  readonly assumed: readonly Assumption[];
   readonly result: RankResult;
 }
 
 /** What the worker offers: everything the page asks of the model, as plain values in and out. */
 export const tasks = {
   open(inputs: readonly InputFile[], asOf: string): Opened {
-    const { site, issues, assumed } = readSite(inputs);
-    return { site, issues, assumed, result: rank(site, { asOf }) };
+    const { site, issues } = readSite(inputs);
+    return { site, issues, result: rank(site, { asOf }) };
   },
 };
 

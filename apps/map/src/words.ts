@@ -1,11 +1,47 @@
-import type { Band, FittingType, LineResult, RankTotals, SegmentResult } from '@rootreach/core';
-import * as measure from './measure.js';
+import type {
+  Assumption,
+  Band,
+  FittingType,
+  Issue,
+  LineResult,
+  RankTotals,
+  SegmentResult,
+} from '@rootreach/core';
 import type { Units } from './measure.js';
+import * as measure from './measure.js';
 
-const many = (n: number, one: string, more = `${one}s`) => `${n.toLocaleString('en')} ${n === 1 ? one : more}`;
+const many = (n: number, one: string, more = `${one}s`) =>
+  `${n.toLocaleString('en')} ${n === 1 ? one : more}`;
 
 /** First letter large, for words that come from the model. */
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A share of draws as per cent; never all or none, since draws are not proof. */
+function sure(share: number): string {
+  const percent = Math.round(share * 100);
+  if (percent >= 99) return 'more than 98 %';
+  return percent <= 1 ? 'less than 2 %' : `${percent} %`;
+}
+
+const ASSUMED_FIELDS: Readonly<Record<string, string>> = {
+  canopyRadiusM: 'canopy radius',
+  stemDiameterM: 'trunk',
+  species: 'species',
+  material: 'pipe',
+  installed: 'age',
+  depthM: 'depth',
+  joint: 'joint',
+  pieceM: 'length of a pipe',
+  flow: 'direction of flow',
+};
+
+function assumedValue(field: string, value: number | string, units: Units): string {
+  if (typeof value === 'string') return value;
+  if (field === 'stemDiameterM') return measure.girth(value, units);
+  if (field === 'depthM') return measure.depth(value, units);
+  if (field.endsWith('M')) return measure.length(value, units);
+  return field === 'installed' ? many(Math.round(value), 'year') : String(value);
+}
 
 /** Every text of the page, in one language. Another language is another object of the same shape. */
 export const words = {
@@ -44,7 +80,7 @@ export const words = {
     inspect: 'camera soon',
     watch: 'look in passing',
     leave: 'nothing to do now',
-    'cannot-say': 'too little known, not safe',
+    'cannot-say': 'too little known',
   } satisfies Record<Band, string>,
 
   invented: 'Invented example',
@@ -57,7 +93,7 @@ export const words = {
     leave: 'Nothing here needs you now.',
     none: 'There is no line to score here.',
     cannotSay: (n: number) => `${many(n, 'stretch', 'stretches')} we can’t speak for: too little is known.`,
-    start: (where: string) => `Start with ${where}.`,
+    start: (where: string) => `Start with ${where} from the outlet end.`,
     extent: (totals: RankTotals, units: Units) =>
       `${many(totals.drains, 'line')}, ${measure.length(totals.lengthM, units)} in all, ${many(totals.trees, 'tree')}.`,
   },
@@ -69,6 +105,8 @@ export const words = {
       `${segment.drainName ?? segment.drainId}, ${measure.span(segment.startM, segment.endM, units)}`,
     tree: (name: string, distanceM: number, units: Units) =>
       `${capital(name)}, ${measure.length(distanceM, units)} away`,
+    ways: (tree: string, ways: string) => `${tree}; ${ways}`,
+    noOdds: 'No odds: too little is known',
     noTree: 'No tree within reach',
     bar: 'Metres of line by what to do',
   },
@@ -81,16 +119,9 @@ export const words = {
       reach.toM - reach.atM < 0.05 || reach.atM < 0.05
         ? `Go in at ${reach.fromName}, ${reach.direction}. It is the first ${measure.length(reach.toM, units)}.`
         : `Go in at ${reach.fromName}, ${reach.direction}. Slow down at ${measure.length(reach.atM, units)}; you are past it at ${measure.length(reach.toM, units)}.`,
-    todo: {
-      act: 'Look now, and plan the repair.',
-      inspect: 'Put a camera in soon.',
-      watch: 'No rush. Look when you are there anyway.',
-      leave: 'Leave it alone for now.',
-      'cannot-say': 'Find out more first. Too little is known to give odds.',
-    } satisfies Record<Band, string>,
+    todo: (advice: string) => `${capital(advice)}.`,
     known: (seen: string, year: number | null) =>
       `Already seen${year === null ? '' : ` in ${Math.floor(year)}`}: ${seen}.`,
-    nextLook: (year: string) => `Next look: ${year}.`,
     chanceTitle: 'Odds that roots get in',
     knownChanceTitle: 'Odds that the roots stop the flow',
     within: (chance: string, years: number) => {
@@ -100,7 +131,7 @@ export const words = {
     scale: '0 to 10 in 10',
     score: (score: number) => `Score ${Math.round(score)} of 100`,
     worstTenth: (share: number) =>
-      `We are ${Math.round(share * 100)} % sure that it is among the worst tenth of this site.`,
+      `We are ${sure(share)} sure that it is among the worst tenth of this site.`,
     treesTitle: 'Which trees',
     treeShare: (share: number) => `${Math.round(share * 100)} % of the odds`,
     driversTitle: 'What would change it',
@@ -111,6 +142,7 @@ export const words = {
     noDrivers: 'Nothing that we can work out would move it much.',
     factsTitle: 'The stretch',
     facts: {
+      nextLook: 'Next look by',
       material: 'Pipe',
       depth: 'Depth to top of pipe',
       joints: 'Joints',
@@ -125,8 +157,8 @@ export const words = {
       `${joints} at joints, ${slots} through slots, ${crush} by crushing`,
     of: (partM: number, wholeM: number, units: Units) =>
       `${measure.length(partM, units)} of ${measure.length(wholeM, units)}`,
-    down: 'Towards the outlet',
-    up: 'Away from the outlet',
+    down: 'Downstream',
+    up: 'Upstream',
   },
 
   tree: {
@@ -138,7 +170,8 @@ export const words = {
     reach: 'Feeding roots reach about',
     threatens: 'Stretches it reaches most',
     none: 'It reaches no line here.',
-    share: (share: number, score: number) => `${Math.round(share * 100)} % of a score of ${Math.round(score)}`,
+    share: (share: number, score: number) =>
+      `${Math.round(share * 100)} % of a score of ${Math.round(score)}`,
     label: (name: string) => `${capital(name)}: open its card`,
   },
 
@@ -160,7 +193,7 @@ export const words = {
     title: 'Key',
     lines: 'Lines, by what to do',
     trees: 'Trees',
-    wash: 'likely roots, fewer outward',
+    wash: 'likely roots',
     dripline: 'edge of canopy (dripline)',
     protection: 'protection circle',
     stem: 'trunk, to scale',
@@ -220,12 +253,20 @@ export const words = {
   assumed: {
     title: (n: number) => `Assumed: ${many(n, 'value')}`,
     none: 'Nothing had to be assumed here.',
-    row: (path: string, value: string | number, why: string) => `${path}: ${value} (${why})`,
+    row: ({ path, value, why }: Assumption, units: Units) => {
+      const [, id, field = ''] = path.split('/');
+      return `${id}, ${ASSUMED_FIELDS[field] ?? field}: ${assumedValue(field, value, units)} (${why})`;
+    },
   },
 
   issues: {
     title: (n: number) => `About the file: ${many(n, 'note')}`,
     severity: { error: 'Set aside', warning: 'Check', notice: 'Note' },
+    row: ({ place }: Issue, text: string) => {
+      const where =
+        place.feature ?? (place.index === null ? place.file : `${place.file}, feature ${place.index + 1}`);
+      return `${where}${place.path === '' ? '' : `, ${place.path}`}: ${text}`;
+    },
     more: (n: number) => `and ${n} more`,
   },
 
@@ -234,8 +275,10 @@ export const words = {
   problem: {
     close: 'Close',
     nothingInIt: 'no tree and no line was found in it.',
-    couldNotOpen: (names: string, why: string) => `Could not open ${names}: ${why} The site on the plan stays as it was.`,
+    couldNotOpen: (names: string, why: string) =>
+      `Could not open ${names}: ${why} The site on the plan stays as it was.`,
     notThere: 'it is not there.',
-    tooLarge: (names: string) => `${names} is too large for this page. Use the command line for a whole town.`,
+    tooLarge: (names: string) =>
+      `${names} is too large for this page. Use the command line for a whole town.`,
   },
 };

@@ -1,5 +1,5 @@
-import { tasks } from './tasks.js';
 import type { Answer, Request } from './engine.js';
+import { tasks } from './tasks.js';
 
 self.onmessage = (event: MessageEvent<Request>) => {
   const { id, inputs, asOf } = event.data;

@@ -146,6 +146,14 @@ describe('genus rows', () => {
     expect(row.crownEquation).toBeNull();
   });
 
+  it('takes crown and growth from the measured species, where there are any', () => {
+    // medians of Acer campestre .. saccharum as measured: crowns 13.9 15.9 19.0 19.5 19.9 22.4
+    expect(value('acer', 'matureCrownM')).toBeCloseTo((19.0 + 19.5) / 2, 9);
+    // growth 0.80 1.47 1.60 1.70 1.79 2.19
+    expect(speciesRow('acer').dbhGrowthCmPerYear.value).toBeCloseTo((1.6 + 1.7) / 2, 9);
+    expect(speciesRow('salix').matureCrownM.known).toBe('judgement');
+  });
+
   it('takes the highest water demand of the genus', () => {
     expect(value('quercus', 'waterDemand')).toBe('high');
     expect(value('ficus', 'waterDemand')).toBe('moderate');

@@ -37,7 +37,7 @@ function siteBounds(): L.LatLngBounds | null {
 function covered(): L.FitBoundsOptions {
   const bottom = state.coveredBottom.peek();
   if (!state.wide.peek()) return { paddingTopLeft: [10, 58], paddingBottomRight: [10, bottom + 50] };
-  return { paddingTopLeft: [20, 40], paddingBottomRight: [state.keyOpen.peek() ? 284 : 76, 40] };
+  return { paddingTopLeft: [20, 40], paddingBottomRight: [state.keyOpen.peek() ? 292 : 76, 40] };
 }
 
 /** Each concern of the drawing follows the state on its own. */
@@ -75,7 +75,12 @@ function startEffects(plan: Plan, seen: { readonly value: number }): (() => void
     effect(() => {
       scheme();
       const trees = state.opened.value?.result.trees ?? [];
-      drawTrees(plan, layers.trees, trees, state.onCanvas.value, state.chosenTree.value, state.chooseTree);
+      const drawing = {
+        canvas: state.onCanvas.value,
+        small: state.smallScale.value,
+        chosen: state.chosenTree.value,
+      };
+      drawTrees(plan, layers.trees, trees, drawing, state.chooseTree);
     }),
     effect(() => {
       scheme();
@@ -85,7 +90,12 @@ function startEffects(plan: Plan, seen: { readonly value: number }): (() => void
           state.hintedStretch.value = id;
         },
       };
-      drawLines(plan, layers.lines, state.segments.value, state.onCanvas.value, state.units.value, events);
+      const drawing = {
+        canvas: state.onCanvas.value,
+        small: state.smallScale.value,
+        units: state.units.value,
+      };
+      drawLines(plan, layers.lines, state.segments.value, drawing, events);
     }),
     effect(() => {
       scheme();

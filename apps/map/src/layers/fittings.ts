@@ -31,6 +31,13 @@ function markElement(fitting: Fitting): SVGSVGElement {
   return svg;
 }
 
+/** Those that are drawn at this scale. */
+export function shownFittings(fittings: readonly Fitting[], metresPerPixel: number): readonly Fitting[] {
+  if (metresPerPixel > ALL_BELOW_METRES_PER_PIXEL) return [];
+  if (metresPerPixel <= MINOR_BELOW_METRES_PER_PIXEL) return fittings;
+  return fittings.filter((fitting) => !MINOR.has(fitting.type));
+}
+
 /** Fittings as small plain marks; the key explains them. */
 export function drawFittings(
   plan: Plan,
@@ -39,16 +46,16 @@ export function drawFittings(
   metresPerPixel: number,
 ): void {
   group.clearLayers();
-  if (metresPerPixel > ALL_BELOW_METRES_PER_PIXEL) return;
   const inView = plan.map.getBounds().pad(0.3);
-  for (const fitting of fittings) {
-    if (MINOR.has(fitting.type) && metresPerPixel > MINOR_BELOW_METRES_PER_PIXEL) continue;
+  for (const fitting of shownFittings(fittings, metresPerPixel)) {
     if (!inView.contains(latLng(fitting.position))) continue;
     const icon = L.divIcon({
       html: markElement(fitting) as unknown as HTMLElement,
       className: 'mark',
       iconSize: [20, 20],
     });
-    L.marker(latLng(fitting.position), { icon, pane: 'fittings', interactive: false, keyboard: false }).addTo(group);
+    L.marker(latLng(fitting.position), { icon, pane: 'fittings', interactive: false, keyboard: false }).addTo(
+      group,
+    );
   }
 }

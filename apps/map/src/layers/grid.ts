@@ -13,7 +13,13 @@ export const gridStep = (metresPerPixel: number, units: Units): number =>
   roundStep((LEAST_PIXELS * metresPerPixel) / unitM(units));
 
 /** Hairline grid in the chosen unit, anchored to the ground so that it moves with the plan. */
-export function drawGrid(plan: Plan, group: L.LayerGroup, metresPerPixel: number, units: Units, anchor: L.LatLng): void {
+export function drawGrid(
+  plan: Plan,
+  group: L.LayerGroup,
+  metresPerPixel: number,
+  units: Units,
+  anchor: L.LatLng,
+): void {
   group.clearLayers();
   if (metresPerPixel === 0) return;
   const { map } = plan;

@@ -49,12 +49,19 @@ function shapeOf(obstacle: Obstacle, base: L.PolylineOptions): L.Path {
 /** What stands on the ground: buildings and paving as flat greys, lot line, other services, root barriers. */
 export function drawGround(plan: Plan, group: L.LayerGroup, site: Site, canvas: boolean): void {
   group.clearLayers();
-  const base = { renderer: plan.renderer('ground', canvas), pane: 'ground', interactive: false, smoothFactor: 0 };
+  const base = {
+    renderer: plan.renderer('ground', canvas),
+    pane: 'ground',
+    interactive: false,
+    smoothFactor: 0,
+  };
   const inOrder = [...site.obstacles].sort((a, b) => ORDER.indexOf(a.type) - ORDER.indexOf(b.type));
   for (const obstacle of inOrder) shapeOf(obstacle, base).addTo(group);
   for (const barrier of site.barriers) {
     const path = barrier.path.map(latLng);
     L.polyline(path, { ...base, weight: 5, color: ink('ink'), lineCap: 'butt' }).addTo(group);
-    L.polyline(path, { ...base, weight: 3, color: ink('paper'), dashArray: '3 3', lineCap: 'butt' }).addTo(group);
+    L.polyline(path, { ...base, weight: 3, color: ink('paper'), dashArray: '3 3', lineCap: 'butt' }).addTo(
+      group,
+    );
   }
 }

@@ -12,6 +12,9 @@ export interface Stroke {
   readonly dash: string | null;
 }
 
+/** Weights on a plan of a whole campus, where full ones would run together. */
+const SMALL = 0.62;
+
 const stroke = (weight: number, color: string): Stroke => ({
   weight,
   color,
@@ -21,7 +24,18 @@ const stroke = (weight: number, color: string): Stroke => ({
 });
 
 /** How a stretch is drawn: weight and pattern say the same as the colour, for grey prints and all eyes. */
-export function bandStroke(band: Band): Stroke {
+export function bandStroke(band: Band, small: boolean): Stroke {
+  const full = fullStroke(band);
+  if (!small) return full;
+  const thin = <T extends { readonly weight: number }>(pen: T): T => ({ ...pen, weight: pen.weight * SMALL });
+  return {
+    ...thin(full),
+    casing: full.casing && thin(full.casing),
+    centre: full.centre && thin(full.centre),
+  };
+}
+
+function fullStroke(band: Band): Stroke {
   const color = ink(band);
   switch (band) {
     case 'act':

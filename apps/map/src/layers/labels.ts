@@ -1,14 +1,17 @@
 import type { Obstacle, SegmentResult, Site, TreeZones } from '@rootreach/core';
 import * as L from 'leaflet';
+import { shownFittings } from './fittings.js';
 import { latLng } from './ground.js';
 import type { Plan } from './plan.js';
+
+type Shift = readonly [number, number];
 
 interface Label {
   readonly at: L.LatLng;
   readonly text: string;
   readonly className: string;
-  /** From the point to the middle of the text, pixels. */
-  readonly shift: readonly [number, number];
+  /** From the point to the middle of the text, pixels; the first that is free is taken. */
+  readonly shifts: readonly Shift[];
   readonly size: readonly [number, number];
 }
 
@@ -19,6 +22,7 @@ const GROUND_NAMES_BELOW_METRES_PER_PIXEL = 0.5;
 const MOST_TAGS = 12;
 const LETTER_PIXELS = 7.2;
 const TAG_GAP = 23;
+const MARK_SIZE = [14, 14] as const;
 /** A row of like trees is named once in this distance. */
 const SAME_NAME_PIXELS = 150;
 
@@ -27,18 +31,23 @@ const textSize = (text: string): [number, number] => [text.length * LETTER_PIXEL
 function middle(segment: SegmentResult): L.LatLng {
   const points = segment.geometry.coordinates.map((point) => L.latLng(latLng(point)));
   const bounds = L.latLngBounds(points);
-  return points.length === 2 ? bounds.getCenter() : (points[Math.floor(points.length / 2)] ?? bounds.getCenter());
+  return points.length === 2
+    ? bounds.getCenter()
+    : (points[Math.floor(points.length / 2)] ?? bounds.getCenter());
 }
 
-/** Beside the line, not on it: across its direction on the screen, to the right where there is a choice. */
-function beside(map: L.Map, segment: SegmentResult): [number, number] {
+/** Beside the line, not on it: across its direction on the screen, to the right if that is free. */
+function beside(map: L.Map, segment: SegmentResult): Shift[] {
   const path = segment.geometry.coordinates;
   const from = map.latLngToContainerPoint(latLng(path[0] ?? []));
   const to = map.latLngToContainerPoint(latLng(path.at(-1) ?? []));
   const run = to.distanceTo(from) || 1;
   const across: [number, number] = [(from.y - to.y) / run, (to.x - from.x) / run];
   const turn = across[0] < -0.2 || (across[0] < 0.2 && across[1] > 0) ? -1 : 1;
-  return [across[0] * turn * TAG_GAP, across[1] * turn * TAG_GAP];
+  return [1, -1, 1.8, -1.8].map((way) => [
+    across[0] * turn * way * TAG_GAP,
+    across[1] * turn * way * TAG_GAP,
+  ]);
 }
 
 function tags(map: L.Map, segments: readonly SegmentResult[]): Label[] {
@@ -49,7 +58,7 @@ function tags(map: L.Map, segments: readonly SegmentResult[]): Label[] {
       at: middle(segment),
       text: String(segment.rank),
       className: `tag tag-${segment.band}`,
-      shift: beside(map, segment),
+      shifts: beside(map, segment),
       size: [24, 24],
     }));
 }
@@ -63,8 +72,9 @@ function groundNames(map: L.Map, obstacles: readonly Obstacle[]): Label[] {
       .latLngToContainerPoint(bounds.getSouthEast())
       .subtract(map.latLngToContainerPoint(bounds.getNorthWest()));
     const [long, high] = textSize(obstacle.name);
-    const label = { at: bounds.getCenter(), text: obstacle.name, shift: [0, 0] } as const;
-    if (long <= room.x && high <= room.y) return [{ ...label, className: 'name name-ground', size: [long, high] }];
+    const label = { at: bounds.getCenter(), text: obstacle.name, shifts: [[0, 0]] as const };
+    if (long <= room.x && high <= room.y)
+      return [{ ...label, className: 'name name-ground', size: [long, high] }];
     if (long > room.y || high > room.x) return [];
     return [{ ...label, className: 'name name-ground name-upright', size: [high, long] }];
   });
@@ -75,7 +85,10 @@ function treeNames(trees: readonly TreeZones[]): Label[] {
     at: L.latLng(tree.lat, tree.lon),
     text: tree.name,
     className: 'name name-tree',
-    shift: [0, 17],
+    shifts: [
+      [0, 17],
+      [0, -17],
+    ],
     size: textSize(tree.name),
   }));
 }
@@ -87,12 +100,57 @@ function fittingNames(site: Site): Label[] {
       at: L.latLng(latLng(fitting.position)),
       text: fitting.id,
       className: 'name name-fitting',
-      shift: [textSize(fitting.id)[0] / 2 + 12, 0],
+      shifts: [1, -1].map((way) => [way * (textSize(fitting.id)[0] / 2 + 12), 0]),
       size: textSize(fitting.id),
     }));
 }
 
-/** Names and rank tags, each put down only where it covers no earlier one. */
+const boxAt = (centre: L.Point, [width, height]: readonly [number, number]): L.Bounds =>
+  L.bounds(centre.subtract([width / 2, height / 2]), centre.add([width / 2, height / 2]));
+
+/** Keeps what is taken, so that no label covers a mark or an earlier label. */
+class Places {
+  private readonly taken: L.Bounds[];
+  private readonly named: (readonly [string, L.Point])[] = [];
+
+  constructor(
+    private readonly map: L.Map,
+    marks: readonly L.LatLng[],
+  ) {
+    this.taken = marks.map((at) => boxAt(map.latLngToContainerPoint(at), MARK_SIZE));
+  }
+
+  /** The first free shift, now taken; undefined where there is none. */
+  take(label: Label): Shift | undefined {
+    const point = this.map.latLngToContainerPoint(label.at);
+    const near = ([text, at]: readonly [string, L.Point]) =>
+      text === label.text && at.distanceTo(point) < SAME_NAME_PIXELS;
+    if (this.named.some(near)) return undefined;
+    const view = L.bounds([0, 0], this.map.getSize());
+    return label.shifts.find(([x, y]) => {
+      const box = boxAt(point.add([x, y]), label.size);
+      if (!view.overlaps(box) || this.taken.some((other) => other.overlaps(box))) return false;
+      this.taken.push(box);
+      this.named.push([label.text, point]);
+      return true;
+    });
+  }
+}
+
+function put(label: Label, [x, y]: Shift, group: L.LayerGroup): void {
+  const [width, height] = label.size;
+  const html = document.createElement('span');
+  html.textContent = label.text;
+  const icon = L.divIcon({
+    html,
+    className: label.className,
+    iconSize: [width, height],
+    iconAnchor: [width / 2 - x, height / 2 - y],
+  });
+  L.marker(label.at, { icon, pane: 'labels', interactive: false, keyboard: false }).addTo(group);
+}
+
+/** Names and rank tags, each put down only where it covers nothing. */
 export function drawLabels(
   plan: Plan,
   group: L.LayerGroup,
@@ -103,35 +161,23 @@ export function drawLabels(
 ): void {
   group.clearLayers();
   const { map } = plan;
-  const view = L.bounds([0, 0], map.getSize());
-  const taken: L.Bounds[] = [];
-  const named: (readonly [string, L.Point])[] = [];
+  const near = metresPerPixel < TREE_NAMES_BELOW_METRES_PER_PIXEL;
+  const marks = [
+    ...shownFittings(site.fittings, metresPerPixel).map((fitting) => L.latLng(latLng(fitting.position))),
+    ...trees.map((tree) => L.latLng(tree.lat, tree.lon)),
+  ];
+  const places = new Places(map, marks);
   const wanted = [
     ...tags(map, segments),
-    ...(metresPerPixel < TREE_NAMES_BELOW_METRES_PER_PIXEL ? [...fittingNames(site), ...treeNames(trees)] : []),
+    ...(near ? [...fittingNames(site), ...treeNames(trees)] : []),
     ...(metresPerPixel < GROUND_NAMES_BELOW_METRES_PER_PIXEL ? groundNames(map, site.obstacles) : []),
   ];
+  let left = MOST_LABELS;
   for (const label of wanted) {
-    if (taken.length >= MOST_LABELS) break;
-    const [width, height] = label.size;
-    const centre = map.latLngToContainerPoint(label.at).add(label.shift as L.PointTuple);
-    const box = L.bounds(
-      centre.subtract([width / 2, height / 2]),
-      centre.add([width / 2, height / 2]),
-    );
-    if (!view.overlaps(box) || taken.some((other) => other.overlaps(box))) continue;
-    const same = named.filter(([text]) => text === label.text);
-    if (same.some(([, at]) => at.distanceTo(centre) < SAME_NAME_PIXELS)) continue;
-    taken.push(box);
-    named.push([label.text, centre]);
-    const html = document.createElement('span');
-    html.textContent = label.text;
-    const icon = L.divIcon({
-      html,
-      className: label.className,
-      iconSize: [width, height],
-      iconAnchor: [width / 2 - label.shift[0], height / 2 - label.shift[1]],
-    });
-    L.marker(label.at, { icon, pane: 'labels', interactive: false, keyboard: false }).addTo(group);
+    const shift = places.take(label);
+    if (shift === undefined) continue;
+    put(label, shift, group);
+    left -= 1;
+    if (left === 0) break;
   }
 }

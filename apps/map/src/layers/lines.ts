@@ -37,9 +37,17 @@ export function onActivate(path: L.Path, label: string, act: () => void): void {
 }
 
 /** One band at a time: all casings, then all lines, then all centres, so that neighbours join without a seam. */
-function drawBand(segments: readonly SegmentResult[], band: Band, base: L.PolylineOptions, group: L.LayerGroup): void {
-  const { weight, color, casing, centre, dash } = bandStroke(band);
-  const paths = segments.filter((one) => one.band === band).map((one) => one.geometry.coordinates.map(latLng));
+function drawBand(
+  segments: readonly SegmentResult[],
+  band: Band,
+  small: boolean,
+  base: L.PolylineOptions,
+  group: L.LayerGroup,
+): void {
+  const { weight, color, casing, centre, dash } = bandStroke(band, small);
+  const paths = segments
+    .filter((one) => one.band === band)
+    .map((one) => one.geometry.coordinates.map(latLng));
   const main = { weight, color, ...(dash ? { dashArray: dash } : {}) };
   const lineCap = band === 'act' ? 'round' : 'butt';
   for (const pen of [casing, main, centre]) {
@@ -49,9 +57,15 @@ function drawBand(segments: readonly SegmentResult[], band: Band, base: L.Polyli
 }
 
 /** Arrow keys walk from stretch to stretch, so that Tab does not have to pass them all. */
-function walkByArrows(hits: readonly { readonly hit: L.Polyline; readonly id: string }[], start: string | null): void {
+function walkByArrows(
+  hits: readonly { readonly hit: L.Polyline; readonly id: string }[],
+  start: string | null,
+): void {
   const elements = hits.flatMap(({ hit }) => (hit.getElement() as SVGElement | undefined) ?? []);
-  const first = Math.max(0, hits.findIndex(({ id }) => id === start));
+  const first = Math.max(
+    0,
+    hits.findIndex(({ id }) => id === start),
+  );
   for (const [index, element] of elements.entries()) {
     element.setAttribute('tabindex', index === first ? '0' : '-1');
     element.addEventListener('keydown', (event) => {
@@ -75,13 +89,18 @@ export function drawLines(
   plan: Plan,
   group: L.LayerGroup,
   segments: readonly SegmentResult[],
-  canvas: boolean,
-  units: Units,
+  drawing: { readonly canvas: boolean; readonly small: boolean; readonly units: Units },
   events: LineEvents,
 ): void {
+  const { canvas, units } = drawing;
   group.clearLayers();
-  const base = { renderer: plan.renderer('lines', canvas), pane: 'lines', interactive: false, smoothFactor: 0 };
-  for (const band of ORDER) drawBand(segments, band, base, group);
+  const base = {
+    renderer: plan.renderer('lines', canvas),
+    pane: 'lines',
+    interactive: false,
+    smoothFactor: 0,
+  };
+  for (const band of ORDER) drawBand(segments, band, drawing.small, base, group);
   const worst = segments[0]?.id ?? null;
   const hits = [...segments].sort(byStation).map((segment) => {
     const hit = L.polyline(segment.geometry.coordinates.map(latLng), {
@@ -92,7 +111,9 @@ export function drawLines(
       lineCap: 'butt',
       className: 'stretch-hit',
     }).addTo(group);
-    onActivate(hit, words.plan.stretch(segment, wordChance(segment.chance), units), () => events.choose(segment.id));
+    onActivate(hit, words.plan.stretch(segment, wordChance(segment.chance), units), () =>
+      events.choose(segment.id),
+    );
     hit.on('mouseover', () => events.hint(segment.id));
     hit.on('mouseout', () => events.hint(null));
     hit.getElement()?.setAttribute('data-stretch', segment.id);
@@ -110,7 +131,12 @@ export function drawChosen(
   metresPerPixel: number,
 ): void {
   group.clearLayers();
-  const base = { renderer: plan.renderer('circles', false), pane: 'circles', interactive: false, smoothFactor: 0 };
+  const base = {
+    renderer: plan.renderer('circles', false),
+    pane: 'circles',
+    interactive: false,
+    smoothFactor: 0,
+  };
   const mark = (segment: SegmentResult, opacity: number) =>
     L.polyline(segment.geometry.coordinates.map(latLng), {
       ...base,

@@ -7,18 +7,18 @@ import type { Plan } from './plan.js';
 import { canvasWash, svgWash } from './wash.js';
 
 /** A stem is never drawn smaller than this, or it would be lost. */
-const LEAST_STEM_PIXELS = 2.5;
+const LEAST_STEM_PIXELS = { full: 2.5, small: 1.3 };
 
 /** Trees: a wash that fades as the roots do, dripline, protection circle, stem to scale. Nothing else. */
 export function drawTrees(
   plan: Plan,
   group: L.LayerGroup,
   trees: readonly TreeZones[],
-  canvas: boolean,
-  chosen: string | null,
+  drawing: { readonly canvas: boolean; readonly small: boolean; readonly chosen: string | null },
   choose: (id: string) => void,
 ): void {
   group.clearLayers();
+  const { canvas, small, chosen } = drawing;
   const washRenderer = plan.renderer('wash', canvas);
   if (!plan.map.hasLayer(washRenderer)) washRenderer.addTo(plan.map);
   const color = ink('root');
@@ -27,7 +27,13 @@ export function drawTrees(
   const circles = { renderer: plan.renderer('circles', canvas), pane: 'circles', fill: false };
   for (const tree of trees) {
     const at: L.LatLngTuple = [tree.lat, tree.lon];
-    const wash = { radius: tree.reachM, renderer: washRenderer, pane: 'wash', interactive: false, stroke: false };
+    const wash = {
+      radius: tree.reachM,
+      renderer: washRenderer,
+      pane: 'wash',
+      interactive: false,
+      stroke: false,
+    };
     if (washed) washed(at, wash).addTo(group);
     else if (paint) L.circle(at, { ...wash, fillColor: paint, fillOpacity: 1 }).addTo(group);
     const mine = tree.id === chosen;
@@ -46,22 +52,35 @@ export function drawTrees(
       weight: mine ? 2 : 1.2,
       dashArray: '1 5',
     }).addTo(group);
-    stem(plan, group, tree, circles.renderer, choose);
+    stem(group, tree, circles.renderer, LEAST_STEM_PIXELS[small ? 'small' : 'full'], choose);
   }
 }
 
 function stem(
-  plan: Plan,
   group: L.LayerGroup,
   tree: TreeZones,
   renderer: L.Renderer,
+  leastPixels: number,
   choose: (id: string) => void,
 ): void {
   const at: L.LatLngTuple = [tree.lat, tree.lon];
-  const dot = { renderer, pane: 'circles', interactive: false, stroke: false, fillColor: ink('tree'), fillOpacity: 1 };
-  L.circleMarker(at, { ...dot, radius: LEAST_STEM_PIXELS }).addTo(group);
+  const dot = {
+    renderer,
+    pane: 'circles',
+    interactive: false,
+    stroke: false,
+    fillColor: ink('tree'),
+    fillOpacity: 1,
+  };
+  L.circleMarker(at, { ...dot, radius: leastPixels }).addTo(group);
   L.circle(at, { ...dot, radius: tree.stemDiameterM / 2 }).addTo(group);
-  const hit = L.circleMarker(at, { ...dot, radius: 22, fillOpacity: 0, interactive: true, className: 'stem-hit' });
+  const hit = L.circleMarker(at, {
+    ...dot,
+    radius: 22,
+    fillOpacity: 0,
+    interactive: true,
+    className: 'stem-hit',
+  });
   hit.addTo(group);
   onActivate(hit, words.tree.label(tree.name), () => choose(tree.id));
   hit.getElement()?.setAttribute('tabindex', '-1');

@@ -1,22 +1,8 @@
-import { rootDensity } from '@rootreach/core';
 import * as L from 'leaflet';
+import { washStops } from './wash-stops.js';
 
-/** Strength of the wash at the stem. */
-const FULL = 0.52;
-const STOPS = 16;
 const SPRITE_PIXELS = 256;
 const GRADIENT_ID = 'root-wash';
-
-/** Opacity from the stem outward, as shares of the reach: the picture is the model's own curve. */
-export const washStops: readonly { readonly at: number; readonly opacity: number }[] = Array.from(
-  { length: STOPS + 1 },
-  (_, i) => {
-    const at = i / STOPS;
-    // The last five hundredths are let down to nothing so that no edge is seen where none is.
-    const faded = at > 0.9 ? (1 - at) / 0.1 : 1;
-    return { at, opacity: FULL * rootDensity(at, 1) * faded };
-  },
-);
 
 /** The one gradient all trees share, put into the renderer's own SVG. Returns the paint to fill with. */
 export function svgWash(renderer: L.Renderer, color: string): string {
@@ -69,6 +55,9 @@ export function canvasWash(color: string): (at: L.LatLngExpression, options: L.C
       const { _renderer, _point, _radius } = this;
       _renderer._ctx.drawImage(picture, _point.x - _radius, _point.y - _radius, _radius * 2, _radius * 2);
     },
-  }) as unknown as new (at: L.LatLngExpression, options: L.CircleOptions) => L.Circle;
+  }) as unknown as new (
+    at: L.LatLngExpression,
+    options: L.CircleOptions,
+  ) => L.Circle;
   return (at, options) => new Washed(at, options);
 }

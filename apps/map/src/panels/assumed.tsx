@@ -1,4 +1,5 @@
 import type { Assumption } from '@rootreach/core';
+import * as state from '../state.js';
 import { words } from '../words.js';
 
 /** What was missing and had to be taken as given. */
@@ -9,7 +10,7 @@ export function Assumed({ rows }: { readonly rows: readonly Assumption[] }) {
       <summary>{words.assumed.title(rows.length)}</summary>
       <ul>
         {rows.map((row) => (
-          <li key={row.path}>{words.assumed.row(row.path, row.value, row.why)}</li>
+          <li key={row.path}>{words.assumed.row(row, state.units.value)}</li>
         ))}
       </ul>
     </details>

@@ -1,4 +1,4 @@
-import { type Driver, pipeRow, type SegmentResult, wordChance } from '@rootreach/core';
+import { adviceFor, type Driver, pipeRow, type SegmentResult, wordChance } from '@rootreach/core';
 import { depth } from '../measure.js';
 import * as state from '../state.js';
 import { words } from '../words.js';
@@ -20,8 +20,7 @@ function Odds({ segment }: { readonly segment: SegmentResult }) {
       <p class="odds-range">{range}</p>
       <ChanceBar chance={segment.chance} band={segment.band} />
       <p class="quiet">
-        {w.score(segment.score)}.{' '}
-        {segment.inWorstTenth !== null && w.worstTenth(segment.inWorstTenth)}
+        {w.score(segment.score)}. {segment.inWorstTenth !== null && w.worstTenth(segment.inWorstTenth)}
       </p>
     </section>
   );
@@ -75,6 +74,7 @@ function Facts({ segment }: { readonly segment: SegmentResult }) {
   const { overlapM, lengthM, expectedEntries: entries } = segment;
   const of = (partM: number) => w.of(partM, lengthM, units);
   const rows: readonly (readonly [string, string])[] = [
+    [w.facts.nextLook, segment.nextLook],
     [w.facts.material, pipeRow(segment.material).name],
     [w.facts.depth, depth(segment.depthM, units)],
     [w.facts.joints, w.joints(segment.joints.count, segment.joints.basis)],
@@ -137,12 +137,10 @@ export function Card({ segment }: { readonly segment: SegmentResult }) {
         <p class="card-where">{w.where(segment, units)}</p>
       </div>
       <p class="todo">
-        <BandWord band={segment.band} /> {w.todo[segment.band]}
+        <BandWord band={segment.band} /> {w.todo(adviceFor(segment))}
       </p>
       {known && <p class="known">{w.known(words.seen[known.seen], known.year)}</p>}
-      <p>
-        {w.reach(segment, units)} {w.nextLook(segment.nextLook)}
-      </p>
+      <p>{w.reach(segment, units)}</p>
       <Odds segment={segment} />
       {state.line.value && <Profile line={state.line.value} chosen={segment} />}
       <Steps />

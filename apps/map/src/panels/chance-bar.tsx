@@ -17,7 +17,10 @@ export function ChanceBar({ chance, band }: { readonly chance: Chance; readonly 
           </g>
         );
       })}
-      <path class="range" d={`M${x(chance.low)} 23v10M${x(chance.high)} 23v10M${x(chance.low)} 28H${x(chance.high)}`} />
+      <path
+        class="range"
+        d={`M${x(chance.low)} 23v10M${x(chance.high)} 23v10M${x(chance.low)} 28H${x(chance.high)}`}
+      />
     </svg>
   );
 }

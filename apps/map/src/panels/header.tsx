@@ -64,7 +64,7 @@ function UnitsSwitch() {
           state.switchedUnits.value = units;
         }}
       />
-      <span>{short}</span>
+      <span class="units-word">{short}</span>
     </label>
   );
   return (

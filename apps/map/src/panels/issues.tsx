@@ -17,7 +17,7 @@ export function Issues() {
       <ul>
         {all.slice(0, AT_MOST).map((issue, index) => (
           <li key={index}>
-            <b>{words.issues.severity[issue.severity]}.</b> {wordIssue(issue)}
+            <b>{words.issues.severity[issue.severity]}.</b> {words.issues.row(issue, wordIssue(issue))}
           </li>
         ))}
         {more > 0 && <li>{words.issues.more(more)}</li>}

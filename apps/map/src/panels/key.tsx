@@ -9,7 +9,13 @@ import { BandWord } from './swatch.js';
 const w = words.key;
 const BANDS: readonly Band[] = ['act', 'inspect', 'watch', 'leave', 'cannot-say'];
 
-function Entry({ sign, children }: { readonly sign: ComponentChildren; readonly children: ComponentChildren }) {
+function Entry({
+  sign,
+  children,
+}: {
+  readonly sign: ComponentChildren;
+  readonly children: ComponentChildren;
+}) {
   return (
     <li>
       <svg viewBox="0 0 36 20" width="36" height="20" aria-hidden="true">
@@ -31,7 +37,16 @@ function LineKey() {
             <span>{words.bandMeaning[band]}</span>
           </li>
         ))}
-        <Entry sign={<g class="key-rank"><circle cx="18" cy="10" r="9" /><text x="18" y="14.5">1</text></g>}>
+        <Entry
+          sign={
+            <g class="key-rank">
+              <circle cx="18" cy="10" r="9" />
+              <text x="18" y="14.5">
+                1
+              </text>
+            </g>
+          }
+        >
           {w.rank}
         </Entry>
         <Entry sign={<path class="key-chosen" d="M2 10H34" />}>{w.chosen}</Entry>
@@ -74,12 +89,25 @@ function GroundKey() {
     <section>
       <h3>{w.ground}</h3>
       <ul>
-        {has('building') && <Entry sign={<rect class="key-building" x="8" y="3" width="20" height="14" />}>{w.building}</Entry>}
-        {has('paving') && <Entry sign={<rect class="key-paving" x="8" y="3" width="20" height="14" />}>{w.paving}</Entry>}
+        {has('building') && (
+          <Entry sign={<rect class="key-building" x="8" y="3" width="20" height="14" />}>{w.building}</Entry>
+        )}
+        {has('paving') && (
+          <Entry sign={<rect class="key-paving" x="8" y="3" width="20" height="14" />}>{w.paving}</Entry>
+        )}
         {has('utility') && <Entry sign={<path class="key-utility" d="M2 10H34" />}>{w.utility}</Entry>}
         {has('boundary') && <Entry sign={<path class="key-boundary" d="M2 10H34" />}>{w.boundary}</Entry>}
         {(site?.barriers.length ?? 0) > 0 && (
-          <Entry sign={<><path class="key-barrier" d="M4 10H32" /><path class="key-barrier-gaps" d="M4 10H32" /></>}>{w.barrier}</Entry>
+          <Entry
+            sign={
+              <>
+                <path class="key-barrier" d="M4 10H32" />
+                <path class="key-barrier-gaps" d="M4 10H32" />
+              </>
+            }
+          >
+            {w.barrier}
+          </Entry>
         )}
       </ul>
     </section>
@@ -96,7 +124,14 @@ function FittingKey() {
         {(Object.keys(marks) as FittingType[])
           .filter((type) => present.has(type))
           .map((type) => (
-            <Entry key={type} sign={<g transform="translate(8 0)"><Mark type={type} /></g>}>
+            <Entry
+              key={type}
+              sign={
+                <g transform="translate(8 0)">
+                  <Mark type={type} />
+                </g>
+              }
+            >
               {words.fitting[type]}
             </Entry>
           ))}
@@ -108,9 +143,13 @@ function FittingKey() {
 /** What every mark on the plan means; only those that are on it. */
 export function Key() {
   return (
-    <details class="key" open={state.keyOpen.value} onToggle={(event) => {
-      state.keyOpen.value = event.currentTarget.open;
-    }}>
+    <details
+      class="key"
+      open={state.keyOpen.value}
+      onToggle={(event) => {
+        state.keyOpen.value = event.currentTarget.open;
+      }}
+    >
       <summary>{w.title}</summary>
       <div class="key-body" style={state.wide.value ? {} : { maxHeight: `${state.keyPixels.value}px` }}>
         <LineKey />

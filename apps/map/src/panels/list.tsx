@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
-import { type Band, type SegmentResult, wordChance } from '@rootreach/core';
-import { length } from '../measure.js';
+import { type Band, reasonFor, type SegmentResult, wordChance } from '@rootreach/core';
+import { length, type Units } from '../measure.js';
 import * as state from '../state.js';
 import { words } from '../words.js';
 import { BandWord } from './swatch.js';
@@ -8,9 +8,17 @@ import { BandWord } from './swatch.js';
 const AT_ONCE = 40;
 const BANDS: readonly Band[] = ['act', 'inspect', 'watch', 'leave', 'cannot-say'];
 
+const oddsOf = (segment: SegmentResult): string =>
+  segment.band === 'cannot-say' ? words.list.noOdds : wordChance(segment.chance);
+
+function whyOf(segment: SegmentResult, units: Units): string {
+  const tree = segment.trees[0];
+  if (!tree) return words.list.noTree;
+  return words.list.ways(words.list.tree(tree.name, tree.distanceM, units), reasonFor(segment));
+}
+
 function Row({ segment }: { readonly segment: SegmentResult }) {
   const units = state.units.value;
-  const tree = segment.trees[0];
   return (
     <li>
       <button
@@ -29,10 +37,8 @@ function Row({ segment }: { readonly segment: SegmentResult }) {
         <span class="row-text">
           <BandWord band={segment.band} />
           <span class="row-where">{words.list.row(segment, units)}</span>
-          <span class="row-odds">{segment.band === 'cannot-say' ? words.card.todo['cannot-say'] : wordChance(segment.chance)}</span>
-          <span class="row-tree">
-            {tree ? words.list.tree(tree.name, tree.distanceM, units) : words.list.noTree}
-          </span>
+          <span class="row-odds">{oddsOf(segment)}</span>
+          <span class="row-tree">{whyOf(segment, units)}</span>
         </span>
         <span class="row-go" aria-hidden="true">
           ›

@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
 import type { Opener } from '../open.js';
 import * as state from '../state.js';
 import { words } from '../words.js';
@@ -9,37 +10,56 @@ import { Sheet } from './sheet.js';
 
 const carriesFiles = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
 
+/** Files may be dropped anywhere on the page. */
+function takeDrops(opener: Opener, over: (dragging: boolean) => void): () => void {
+  const controller = new AbortController();
+  const on = (name: 'dragover' | 'dragleave' | 'drop', act: (event: DragEvent) => void) =>
+    window.addEventListener(name, act, { signal: controller.signal });
+  on('dragover', (event) => {
+    if (!carriesFiles(event)) return;
+    event.preventDefault();
+    over(true);
+  });
+  on('dragleave', (event) => {
+    if (event.relatedTarget === null) over(false);
+  });
+  on('drop', (event) => {
+    event.preventDefault();
+    over(false);
+    void opener.openFiles([...(event.dataTransfer?.files ?? [])]);
+  });
+  return () => controller.abort();
+}
+
+function SkipLink() {
+  return (
+    <button type="button" class="skip" onClick={() => document.getElementById('sheet-body')?.focus()}>
+      {words.skip}
+    </button>
+  );
+}
+
 export function Page({ opener }: { readonly opener: Opener }) {
   const dragging = useSignal(false);
+  useEffect(
+    () =>
+      takeDrops(opener, (over) => {
+        dragging.value = over;
+      }),
+    [opener, dragging],
+  );
   return (
-    <div
-      class="page"
-      aria-busy={state.busy.value}
-      onDragOver={(event) => {
-        if (!carriesFiles(event)) return;
-        event.preventDefault();
-        dragging.value = true;
-      }}
-      onDragLeave={(event) => {
-        if (event.relatedTarget === null) dragging.value = false;
-      }}
-      onDrop={(event) => {
-        event.preventDefault();
-        dragging.value = false;
-        void opener.openFiles([...(event.dataTransfer?.files ?? [])]);
-      }}
-    >
-      <a class="skip" href="#sheet-body" onClick={(event) => {
-        event.preventDefault();
-        document.getElementById('sheet-body')?.focus();
-      }}>
-        {words.skip}
-      </a>
+    <div class="page" aria-busy={state.busy.value}>
+      <SkipLink />
       <Header opener={opener} />
       <PlanView />
       <Sheet />
       <Problem />
-      {state.busy.value && <p class="busy" role="status">{words.loading}</p>}
+      {state.busy.value && (
+        <p class="busy" role="status">
+          {words.loading}
+        </p>
+      )}
       {dragging.value && <p class="drop">{words.header.drop}</p>}
     </div>
   );

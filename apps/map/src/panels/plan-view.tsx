@@ -20,15 +20,35 @@ export function PlanView() {
     <main class="plan">
       <div class="plan-sheet" ref={place} />
       <div class="plan-buttons">
-        <button type="button" aria-label={w.closer} title={w.closer} onClick={() => controls.current?.zoomBy(ZOOM_STEP)}>
+        <button
+          type="button"
+          aria-label={w.closer}
+          title={w.closer}
+          onClick={() => controls.current?.zoomBy(ZOOM_STEP)}
+        >
           +
         </button>
-        <button type="button" aria-label={w.further} title={w.further} onClick={() => controls.current?.zoomBy(-ZOOM_STEP)}>
+        <button
+          type="button"
+          aria-label={w.further}
+          title={w.further}
+          onClick={() => controls.current?.zoomBy(-ZOOM_STEP)}
+        >
           −
         </button>
-        <button type="button" aria-label={w.whole} title={w.whole} onClick={() => controls.current?.showWhole()}>
+        <button
+          type="button"
+          aria-label={w.whole}
+          title={w.whole}
+          onClick={() => controls.current?.showWhole()}
+        >
           <svg viewBox="0 0 20 20" width="20" height="20" aria-hidden="true">
-            <path d="M3 8V3h5M12 3h5v5M17 12v5h-5M8 17H3v-5" fill="none" stroke="currentColor" stroke-width="1.8" />
+            <path
+              d="M3 8V3h5M12 3h5v5M17 12v5h-5M8 17H3v-5"
+              fill="none"
+              stroke="currentColor"
+              stroke-width="1.8"
+            />
           </svg>
         </button>
       </div>

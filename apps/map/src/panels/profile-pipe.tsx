@@ -5,7 +5,8 @@ import { Mark } from './mark.js';
 import { type ProfileScale, rows } from './profile-scale.js';
 
 const TICK = 4;
-const MARK = 16;
+/** Of the size on the plan. */
+const MARK_SCALE = 0.8;
 
 /** Ground and pipe with depth, joints as ticks, fittings as their marks. */
 export function ProfilePipe({ line, scale }: { readonly line: LineResult; readonly scale: ProfileScale }) {
@@ -15,16 +16,22 @@ export function ProfilePipe({ line, scale }: { readonly line: LineResult; readon
   const end = scale.x(line.lengthM);
   return (
     <g class="profile-pipe">
-      <path class="soil" d={`M${scale.left} ${rows.ground}H${scale.right}V${y(line.lengthM)}L${scale.left} ${y(0)}Z`} />
+      <path
+        class="soil"
+        d={`M${scale.left} ${rows.ground}H${scale.right}V${y(line.lengthM)}L${scale.left} ${y(0)}Z`}
+      />
       <path class="ground" d={`M${scale.left} ${rows.ground}H${scale.right}`} />
       <path class="pipe" d={`M${scale.left} ${y(0)}L${end} ${y(line.lengthM)}`} />
       {line.joints.map(({ atM }) => (
         <path key={atM} class="joint" d={`M${scale.x(atM)} ${y(atM) - TICK}v${TICK * 2}`} />
       ))}
       {line.fittings.map(({ id, type, atM }) => (
-        <svg key={id} x={scale.x(atM) - MARK / 2} y={y(atM) - MARK / 2} width={MARK} height={MARK} viewBox="0 0 20 20">
+        <g
+          key={id}
+          transform={`translate(${scale.x(atM)} ${y(atM)}) scale(${MARK_SCALE}) translate(-10 -10)`}
+        >
           <Mark type={type as FittingType} />
-        </svg>
+        </g>
       ))}
       <text class="start" x={scale.left + 8} y={y(0) + 20}>
         {words.profile.depth(outletEndM, units)}

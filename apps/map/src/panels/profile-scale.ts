@@ -36,7 +36,7 @@ export function profileScale(line: LineResult, width: number, units: Units): Pro
   const pixelsPerMetre = (right - LEFT) / line.lengthM;
   const { outletEndM, upperEndM } = line.depth;
   const deepest = Math.max(outletEndM, upperEndM, 0.1) * DEPTH_HEADROOM;
-  const step = roundStep((PIXELS_A_TICK / pixelsPerMetre) / unitM(units));
+  const step = roundStep(PIXELS_A_TICK / pixelsPerMetre / unitM(units));
   const count = Math.floor(inUnit(line.lengthM, units) / step);
   return {
     left: LEFT,
@@ -46,7 +46,10 @@ export function profileScale(line: LineResult, width: number, units: Units): Pro
     depthY: (depthM) => rows.ground + (depthM / deepest) * (rows.pipeBottom - rows.ground),
     scoreY: (score) => rows.oddsBottom - (score / 100) * (rows.oddsBottom - rows.oddsTop),
     depthAt: (stationM) => outletEndM + (upperEndM - outletEndM) * (stationM / line.lengthM),
-    ticks: Array.from({ length: count + 1 }, (_, i) => ({ atM: i * step * unitM(units), text: String(i * step) })),
+    ticks: Array.from({ length: count + 1 }, (_, i) => ({
+      atM: i * step * unitM(units),
+      text: String(i * step),
+    })),
   };
 }
 

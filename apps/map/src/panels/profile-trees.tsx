@@ -36,7 +36,10 @@ function Outline({ standing: { tree, atM, distanceM }, scale }: { standing: Stan
   const near = distanceM < tree.driplineM;
   return (
     <g class={near ? 'tree-outline tree-near' : 'tree-outline'}>
-      <path class="crown" d={`M${x - half} ${trunkTop}A${half} ${trunkTop - top} 0 0 1 ${x + half} ${trunkTop}Z`} />
+      <path
+        class="crown"
+        d={`M${x - half} ${trunkTop}A${half} ${trunkTop - top} 0 0 1 ${x + half} ${trunkTop}Z`}
+      />
       <path class="trunk" d={`M${x} ${rows.ground}V${trunkTop}`} stroke-width={trunk} />
     </g>
   );

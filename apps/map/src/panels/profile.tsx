@@ -12,6 +12,13 @@ import { ProfileTrees } from './profile-trees.js';
 const w = words.profile;
 const USUAL_WIDTH = 400;
 
+/** A shortcut for the pointer; the two buttons below the drawing do the same for keys. */
+function chooseClicked(event: Event): void {
+  const hit = event.target instanceof Element ? event.target.closest('[data-stretch]') : null;
+  const id = hit?.getAttribute('data-stretch');
+  if (id) state.chooseStretch(id);
+}
+
 /** The chosen line as a profile drawing: trees, ground and pipe, and the odds along it. */
 export function Profile({ line, chosen }: { readonly line: LineResult; readonly chosen: SegmentResult }) {
   const place = useRef<HTMLDivElement>(null);
@@ -23,7 +30,11 @@ export function Profile({ line, chosen }: { readonly line: LineResult; readonly 
       width.value = Math.max(260, element.clientWidth);
     });
     watcher.observe(element);
-    return () => watcher.disconnect();
+    element.addEventListener('click', chooseClicked);
+    return () => {
+      watcher.disconnect();
+      element.removeEventListener('click', chooseClicked);
+    };
   }, [width]);
   const units = state.units.value;
   const scale = profileScale(line, width.value, units);
@@ -63,7 +74,7 @@ export function Profile({ line, chosen }: { readonly line: LineResult; readonly 
               width={scale.x(segment.endM) - scale.x(segment.startM)}
               y={rows.crownTop}
               height={rows.oddsBottom - rows.crownTop}
-              onClick={() => state.chooseStretch(segment.id)}
+              data-stretch={segment.id}
             />
           ))}
         </svg>

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
-import * as state from '../state.js';
 import type { SheetHeight } from '../state.js';
+import * as state from '../state.js';
 import { words } from '../words.js';
 import { Card } from './card.js';
 import { Cautions } from './cautions.js';

@@ -15,9 +15,22 @@ function ScaleBar() {
   const width = (steps * unitM(units)) / perPixel;
   const part = width / PARTS;
   return (
-    <svg class="scale-bar" width={width + 50} height="30" role="img" aria-label={`${steps} ${lengthUnit(units)}`}>
+    <svg
+      class="scale-bar"
+      width={width + 34}
+      height="30"
+      role="img"
+      aria-label={`${steps} ${lengthUnit(units)}`}
+    >
       {Array.from({ length: PARTS }, (_, i) => (
-        <rect key={i} class={i % 2 === 0 ? 'scale-dark' : 'scale-light'} x={4 + i * part} y="20" width={part} height="6" />
+        <rect
+          key={i}
+          class={i % 2 === 0 ? 'scale-dark' : 'scale-light'}
+          x={4 + i * part}
+          y="20"
+          width={part}
+          height="6"
+        />
       ))}
       <text x="4" y="14" text-anchor="start">
         0
@@ -39,7 +52,14 @@ export function TitleBlock() {
     <>
       {site.invented && <p class="stamp">{words.invented}</p>}
       <div class="title-block" style={{ bottom: `${state.coveredBottom.value + 10}px` }}>
-        <svg class="north" viewBox="0 0 20 40" width="20" height="40" role="img" aria-label={words.plan.north}>
+        <svg
+          class="north"
+          viewBox="0 0 20 40"
+          width="20"
+          height="40"
+          role="img"
+          aria-label={words.plan.north}
+        >
           <path d="M10 2L15 16H10Z" class="scale-dark" />
           <path d="M10 2L5 16H10Z" class="scale-light" />
           <path d="M10 16V24" class="north-stem" />

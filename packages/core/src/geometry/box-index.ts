@@ -14,9 +14,11 @@ const EMPTY: BoxIndex = { search: () => [] };
 export function indexAround(positions: readonly LonLat[], radiusM: ArrayLike<number>): BoxIndex {
   if (positions.length === 0) return EMPTY;
   const index = new Flatbush(positions.length);
+  let plane = planeAt(0, (positions[0] as LonLat)[1]);
   for (let i = 0; i < positions.length; i++) {
     const [lon, lat] = positions[i] as LonLat;
-    const plane = planeAt(lon, lat);
+    // within a hundredth of a degree the scale is the same to 0.04 %: far below what a box must be good for
+    if (Math.abs(lat - plane.lat) > 0.01) plane = planeAt(lon, lat);
     const dLon = (radiusM[i] as number) / plane.metresPerDegreeLon;
     const dLat = (radiusM[i] as number) / plane.metresPerDegreeLat;
     index.add(lon - dLon, lat - dLat, lon + dLon, lat + dLat);

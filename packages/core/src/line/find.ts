@@ -38,11 +38,11 @@ export function placeFinding(line: LineModel, finding: Finding): PlacedFinding |
   if (start === null) return issueFor(finding, `no fitting '${finding.from}' on line '${line.drain.id}'`);
   const near = finding.atM;
   const far = finding.toM ?? finding.atM;
-  const upstream = start + Math.max(near, far) <= line.lengthM + SLACK_M;
-  const room = upstream ? line.lengthM - start : start;
-  if (Math.max(near, far) > room + SLACK_M) {
-    const past = (Math.max(near, far) - room).toFixed(1);
-    return issueFor(finding, `the reel ran ${past} m past the end of line '${line.drain.id}'`);
+  const reelM = Math.max(near, far);
+  const upstream = reelM <= line.lengthM - start + SLACK_M;
+  const past = reelM - Math.max(line.lengthM - start, start);
+  if (past > SLACK_M) {
+    return issueFor(finding, `the reel ran ${past.toFixed(1)} m past the end of line '${line.drain.id}'`);
   }
   const ends = [near, far].map((m) => start + (upstream ? m : -m)).sort((a, b) => a - b);
   return {

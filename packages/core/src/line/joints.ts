@@ -46,5 +46,5 @@ export function jointsOf(
       places.push({ stationM: f.stationM, count: f.joints, fitting: f.id, sealed: f.sealed });
     }
   }
-  return places.sort((a, b) => a.stationM - b.stationM);
+  return fittings.length === 0 ? places : places.sort((a, b) => a.stationM - b.stationM);
 }

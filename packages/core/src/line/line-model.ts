@@ -1,4 +1,4 @@
-import { lonLatOf, type Plane, xOf, yOf } from '../geometry/plane.js';
+import { lonLatOf, type Plane, planeFor, xOf, yOf } from '../geometry/plane.js';
 import { type Polyline, pointAt, polylineOf } from '../geometry/polyline.js';
 import type { Issue } from '../model/issue.js';
 import type { Drain, FittingType, Level, LonLat, Site } from '../model/site.js';
@@ -12,7 +12,7 @@ import { type Segment, segmentsOf } from './segments.js';
 import {
   AT_END_M,
   endJoinsAnother,
-  type LineGeometry,
+  geometryOf,
   type LineNet,
   netOf,
   type SnappedFitting,
@@ -83,8 +83,8 @@ function endFacts(
   const drain = net.drains[line] as Drain;
   const depth = end === 'start' ? drain.depthStartM : drain.depthEndM;
   const at = drain.path[end === 'start' ? 0 : drain.path.length - 1] as LonLat;
-  const plane = (net.lines[line] as LineGeometry).plane;
-  const ground = depth === null || site.levels.length === 0 ? null : groundAt(site.levels, plane, at);
+  const ground =
+    depth === null || site.levels.length === 0 ? null : groundAt(site.levels, planeFor(drain.path), at);
   return {
     topM: ground === null || depth === null ? null : ground - depth,
     fittings: snapped.filter((s) => s.atEnd === end).map((s) => s.fitting.type),
@@ -134,7 +134,7 @@ function lineOf(
   segmentM: number,
 ): LineModel {
   const drain = net.drains[index] as Drain;
-  const { plane, lengthM } = net.lines[index] as LineGeometry;
+  const { plane, lengthM, drawn } = geometryOf(net, index);
   const flow = flowOf(
     drain,
     endFacts(site, net, index, 'start', snapped),
@@ -149,7 +149,7 @@ function lineOf(
     drain,
     pipe,
     plane,
-    polyline: flow.asDrawn ? polylineOf(drain.path, plane, true) : (net.lines[index] as LineGeometry).drawn,
+    polyline: flow.asDrawn ? polylineOf(drain.path, plane, true) : drawn,
     lengthM,
     flowsAsDrawn: flow.asDrawn,
     flowBasis: flow.basis,
@@ -168,26 +168,44 @@ function lineOf(
   };
 }
 
+/** The drains of a site, laid out one by one when asked for: a town does not hold all its joints in memory. */
+export interface LineLayout {
+  readonly count: number;
+  readonly at: (number: number) => LineModel;
+  /** Fittings that belong to no line. */
+  readonly issues: readonly Issue[];
+}
+
+/** Up to this many lines are kept once laid out. */
+const KEPT = 2000;
+
 /**
  * Every drain of a site made ready for scoring.
  * @param segmentM longest segment, metres.
  */
-export function layOutLines(site: Site, segmentM: number): { lines: LineModel[]; issues: Issue[] } {
+export function layOutLines(site: Site, segmentM: number): LineLayout {
   const net = netOf(site.drains);
   const { byLine, issues } = snapFittings(net, site.fittings);
-  const lines: LineModel[] = [];
-  for (let i = 0; i < site.drains.length; i++) {
-    const line = lineOf(site, net, i, byLine.get(i) ?? [], segmentM);
-    lines.push(line);
-    if (line.flowBasis === 'as-drawn') {
-      issues.push({
-        code: 'flow-assumed',
-        severity: 'notice',
-        place: { ...line.drain.origin, feature: line.drain.id, path: 'properties.flow' },
-      });
-    }
-  }
-  return { lines, issues };
+  const kept: (LineModel | undefined)[] = [];
+  const count = site.drains.length;
+  return {
+    count,
+    issues,
+    at: (number) => {
+      const known = kept[number];
+      if (known) return known;
+      const line = lineOf(site, net, number, byLine.get(number) ?? [], segmentM);
+      if (count <= KEPT) kept[number] = line;
+      return line;
+    },
+  };
+}
+
+/** What must be said of a line whose lower end nobody knows, or null. */
+export function flowIssue(line: LineModel): Issue | null {
+  if (line.flowBasis !== 'as-drawn') return null;
+  const place = { ...line.drain.origin, feature: line.drain.id, path: 'properties.flow' };
+  return { code: 'flow-assumed', severity: 'notice', place };
 }
 
 /** A stretch of the line in degrees, in the direction of rising station. */

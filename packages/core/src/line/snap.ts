@@ -9,33 +9,35 @@ export const SNAP_M = 1;
 /** A point this close to a line's end is at the end, metres (judgement). */
 export const AT_END_M = 0.3;
 
-/** Lines as drawn, each in its own plane, with an index to find those near a place. */
+/** A line as drawn, in its own plane. */
 export interface LineGeometry {
   readonly plane: Plane;
   readonly drawn: Polyline;
   readonly lengthM: number;
 }
 
+/** Lines with an index to find those near a place. */
 export interface LineNet {
   readonly drains: readonly Drain[];
-  readonly lines: readonly LineGeometry[];
   readonly index: BoxIndex;
 }
 
 export function netOf(drains: readonly Drain[]): LineNet {
-  const lines = drains.map((drain) => {
-    const plane = planeFor(drain.path);
-    const drawn = polylineOf(drain.path, plane, false);
-    return { plane, drawn, lengthM: lengthOf(drawn) };
-  });
   return {
     drains,
-    lines,
     index: indexPaths(
       drains.map((d) => d.path),
       SNAP_M,
     ),
   };
+}
+
+/** Worked out when asked for: most lines of a town are never snapped to. */
+export function geometryOf(net: LineNet, line: number): LineGeometry {
+  const { path } = net.drains[line] as Drain;
+  const plane = planeFor(path);
+  const drawn = polylineOf(path, plane, false);
+  return { plane, drawn, lengthM: lengthOf(drawn) };
 }
 
 /** A line near a place. */
@@ -51,7 +53,7 @@ export interface Near {
 export function linesNear(net: LineNet, [lon, lat]: LonLat): Near[] {
   const found: Near[] = [];
   for (const line of net.index.search(lon, lat, lon, lat)) {
-    const { plane, drawn, lengthM } = net.lines[line] as LineGeometry;
+    const { plane, drawn, lengthM } = geometryOf(net, line);
     const { station, distance } = nearestOn(drawn, xOf(plane, lon), yOf(plane, lat));
     if (distance > SNAP_M) continue;
     const atEnd = station <= AT_END_M ? 'start' : station >= lengthM - AT_END_M ? 'end' : null;
@@ -62,7 +64,7 @@ export function linesNear(net: LineNet, [lon, lat]: LonLat): Near[] {
 
 /** Distance from a place to one named line, however far. */
 export function distanceToLine(net: LineNet, line: number, [lon, lat]: LonLat): Near {
-  const { plane, drawn, lengthM } = net.lines[line] as LineGeometry;
+  const { plane, drawn, lengthM } = geometryOf(net, line);
   const { station, distance } = nearestOn(drawn, xOf(plane, lon), yOf(plane, lat));
   const atEnd = station <= AT_END_M ? 'start' : station >= lengthM - AT_END_M ? 'end' : null;
   return { line, stationM: station, distanceM: distance, atEnd };

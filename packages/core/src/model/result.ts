@@ -136,6 +136,9 @@ export interface LineResult {
   }[];
   readonly fittings: readonly { readonly id: string; readonly type: string; readonly atM: number }[];
   readonly depth: { readonly outletEndM: number; readonly upperEndM: number; readonly assumed: boolean };
+  /** Expected entries and likely chance of the line as a whole within the horizon. */
+  readonly expectedEntries: number;
+  readonly chance: number;
   /** Ids of the segments, from the outlet end. */
   readonly segments: readonly string[];
   /** Trees near the line: station of the nearest point and distance from it. */

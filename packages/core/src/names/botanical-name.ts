@@ -1,5 +1,5 @@
 import { epithetStem, type NameHit, nameIndex } from './name-index.js';
-import { squash } from './words.js';
+import { squash, wordsOf } from './words.js';
 
 const NO_EPITHET = /^(?:sp|spp|species|hybrid|hybrids|cv|var|cultivar)$/;
 
@@ -16,11 +16,9 @@ function nameAt(words: readonly string[], at: number): NameHit | undefined {
   const epithet = words[at + 1];
   if (epithet === undefined || NO_EPITHET.test(epithet)) return asGenus;
   const species = epithets.get(genus)?.get(epithetStem(epithet));
-  if (species === undefined) return { row: asGenus.row, certainty: 'guess' };
-  const asWritten =
-    species.row.botanical.toLowerCase().includes(` ${epithet}`) ||
-    species.row.botanical.toLowerCase().includes(`× ${epithet}`);
-  return { row: species.row, certainty: asWritten ? species.certainty : 'likely' };
+  if (species === undefined) return { ...asGenus, certainty: 'guess' };
+  const asWritten = wordsOf(species.row.botanical)[1] === epithet;
+  return { ...species, certainty: asWritten ? species.certainty : 'likely' };
 }
 
 /**
@@ -31,7 +29,7 @@ export function readBotanical(words: readonly string[]): NameHit | undefined {
   let genusOnly: NameHit | undefined;
   for (let at = 0; at < words.length; at++) {
     const hit = nameAt(words, at);
-    if (hit?.row.rank === 'species' && hit.certainty !== 'guess') return hit;
+    if (hit?.level === 'species') return hit;
     if (at === 0) genusOnly = hit;
   }
   return genusOnly;

@@ -21,14 +21,14 @@ export function wholeName(words: readonly string[]): NameHit | undefined {
 }
 
 /** Weakens what was found by the words that were left over. */
-function weaken(hit: NameHit, left: readonly string[]): NameHit {
+export function weaken(hit: NameHit, left: readonly string[]): NameHit {
   if (hit.certainty === 'guess' || left.every((word) => fillerWords.has(word))) return hit;
-  return { row: hit.row, certainty: hit.row.rank === 'species' ? 'likely' : 'guess' };
+  return { ...hit, certainty: hit.level === 'species' ? 'likely' : 'guess' };
 }
 
 function allowed(words: readonly string[], from: number, to: number, hit: NameHit): boolean {
   if (DENIAL.test(words[from - 1] ?? '') || LIKENESS.test(words[to] ?? '')) return false;
-  if (to - from > 1 || hit.row.rank === 'species') return true;
+  if (to - from > 1 || hit.level === 'species') return true;
   // a single word names the genus only where it is the noun: first or last
   return from === 0 || words.slice(to).every((word) => fillerWords.has(word));
 }
@@ -58,5 +58,5 @@ export function readInverted(noun: readonly string[], after: readonly string[]):
     if (hit !== undefined) return weaken(hit, after.slice(length));
   }
   const alone = readCommon(after);
-  return alone?.row.rank === 'species' ? weaken(alone, noun) : undefined;
+  return alone?.level === 'species' ? weaken(alone, noun) : undefined;
 }

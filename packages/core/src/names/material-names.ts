@@ -1,7 +1,7 @@
 import type { MaterialKey } from '../tables/pipe-row.js';
 
 /** A way of writing a material: the pattern, what it means, and how surely. The first that fits is taken. */
-export type MaterialName = readonly [
+type MaterialName = readonly [
   pattern: RegExp,
   key: MaterialKey,
   certainty: 'exact' | 'likely' | 'guess' | 'none',

@@ -8,9 +8,11 @@ import { squash, wordsOf } from './words.js';
 export interface NameHit {
   readonly row: SpeciesRow;
   readonly certainty: 'exact' | 'likely' | 'guess';
+  /** How much the name itself says: only the genus where the one species we have stands for its genus. */
+  readonly level: SpeciesRow['rank'];
 }
 
-export interface NameIndex {
+interface NameIndex {
   /** Whole names, squashed. */
   readonly names: ReadonlyMap<string, NameHit>;
   /** Genus as a word to its row; the only species where there is no row for the genus. */
@@ -31,21 +33,27 @@ function row(key: string): SpeciesRow {
   return found;
 }
 
+const hit = (of: SpeciesRow, certainty: NameHit['certainty']): NameHit => ({
+  row: of,
+  certainty,
+  level: of.rank,
+});
+
 function collectNames(): Map<string, NameHit> {
   const names = new Map<string, NameHit>();
-  const add = (name: string, hit: NameHit): void => {
+  const add = (name: string, leadsTo: NameHit): void => {
     const key = squash(wordsOf(name));
-    if (!names.has(key)) names.set(key, hit);
+    if (!names.has(key)) names.set(key, leadsTo);
   };
-  for (const [name, key] of Object.entries(ambiguousNames)) add(name, { row: row(key), certainty: 'guess' });
-  for (const [name, key] of Object.entries(falseFriends)) add(name, { row: row(key), certainty: 'guess' });
+  for (const [name, key] of Object.entries(ambiguousNames)) add(name, hit(row(key), 'guess'));
+  for (const [name, key] of Object.entries(falseFriends)) add(name, hit(row(key), 'guess'));
   const rows = [...speciesTable.values()];
   for (const found of rows) {
-    add(found.key, { row: found, certainty: 'exact' });
-    for (const name of found.common) add(name, { row: found, certainty: 'exact' });
+    add(found.key, hit(found, 'exact'));
+    for (const name of found.common) add(name, hit(found, 'exact'));
   }
   for (const found of rows) {
-    for (const name of found.synonyms) add(name, { row: found, certainty: 'likely' });
+    for (const name of found.synonyms) add(name, hit(found, 'likely'));
   }
   return names;
 }
@@ -55,25 +63,28 @@ interface Botanical {
   readonly epithets: Map<string, Map<string, NameHit>>;
 }
 
-function addBotanical(into: Botanical, name: string, hit: NameHit): void {
+function addBotanical(into: Botanical, name: string, leadsTo: NameHit): void {
   const [genus, epithet] = wordsOf(name);
   if (genus === undefined) return;
-  const asGenus: NameHit = { row: hit.row, certainty: 'likely' };
-  if (hit.row.rank === 'genus') into.genera.set(genus, hit);
+  const asGenus: NameHit = { row: leadsTo.row, certainty: 'likely', level: 'genus' };
+  if (leadsTo.row.rank === 'genus') into.genera.set(genus, leadsTo);
   else if (!into.genera.has(genus)) into.genera.set(genus, asGenus);
   if (epithet === undefined) return;
   const species = into.epithets.get(genus) ?? new Map<string, NameHit>();
   into.epithets.set(genus, species);
   const stem = epithetStem(epithet);
-  if (!species.has(stem)) species.set(stem, hit);
+  if (!species.has(stem)) species.set(stem, leadsTo);
 }
 
 function collectBotanical(): Botanical {
   const found: Botanical = { genera: new Map(), epithets: new Map() };
-  const rows = [...speciesTable.values()].filter((each) => each.botanical !== '');
-  for (const each of rows) addBotanical(found, each.botanical, { row: each, certainty: 'exact' });
+  // a species before its named forms, so that its epithet leads to the species
+  const rows = [...speciesTable.values()]
+    .filter((each) => each.botanical !== '')
+    .toSorted((a, b) => wordsOf(a.botanical).length - wordsOf(b.botanical).length);
+  for (const each of rows) addBotanical(found, each.botanical, hit(each, 'exact'));
   for (const each of rows) {
-    for (const name of each.synonyms) addBotanical(found, name, { row: each, certainty: 'likely' });
+    for (const name of each.synonyms) addBotanical(found, name, hit(each, 'likely'));
   }
   return found;
 }

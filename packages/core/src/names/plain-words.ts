@@ -22,11 +22,14 @@ export const neverMended: ReadonlySet<string> = new Set(
 
 /** Garden and woodland genera that the table does not hold; their names are not slips of other genera. */
 export const otherGenera: ReadonlySet<string> = new Set(
-  `abutilon aronia berberis buddleja buddleia callicarpa calocephalus calycanthus carissa cassinia ceanothus
-  cestrum clerodendrum clethra coprosma corokia cotoneaster cycas cytisus daphne deutzia dodonaea duranta
-  embothrium escallonia eucryphia eugenia exochorda forsythia fothergilla fuchsia garrya genista griselinia hedera
-  hydrangea hypericum itea ixora kalmia kerria kolkwitzia lantana lavandula leucaena lonicera mahonia malva
-  myrica osmanthus paliurus philadelphus physocarpus pieris polylepis potentilla pyracantha raphiolepis ribes
+  `abelia abutilon ardisia aronia azara berberis buddleja buddleia callicarpa calocephalus calycanthus carica carissa cassine cassinia castanopsis
+  castanospermum ceanothus cedrela celastrus
+  cestrum cistus clerodendrum clethra coprosma corokia cotoneaster cycas cytisus daphne deutzia dodonaea duranta
+  embothrium escallonia eucryphia eugenia exochorda forsythia fothergilla fuchsia garrya genista griselinia hedera hovenia
+  hydrangea hypericum itea ixora kalmia kerria kolkwitzia lantana lithocarpus lavandula leucaena lonicera mahonia malva
+  morinda musa myrica osmanthus paliurus philadelphus physocarpus pieris polylepis potentilla pyracantha raphiolepis ribes
   rosa rosmarinus rubus ruscus salvia sarcococca sideroxylon skimmia solanum sorbaria spartium spiraea staphylea
-  symphoricarpos tecoma thevetia ulex vaccinium vitis weigela wisteria zanthoxylum ziziphus`.split(/\s+/),
+  symphoricarpos tamarindus tecoma thevetia ulex vaccinium vitis weigela wisteria zanthoxylum ziziphus`.split(
+    /\s+/,
+  ),
 );

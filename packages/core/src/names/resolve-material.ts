@@ -1,6 +1,6 @@
 import type { MaterialMatch } from '../model/species-match.js';
-import { pipeTable } from '../tables/pipes.js';
 import type { MaterialKey } from '../tables/pipe-row.js';
+import { pipeTable } from '../tables/pipes.js';
 import { editDistance, slipsAllowed } from './edit-distance.js';
 import { materialNames, materialWords } from './material-names.js';
 

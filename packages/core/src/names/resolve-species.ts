@@ -1,6 +1,6 @@
 import type { SpeciesMatch } from '../model/species-match.js';
 import { readBotanical } from './botanical-name.js';
-import { readCommon, readInverted, wholeName } from './common-name.js';
+import { readCommon, readInverted, weaken, wholeName } from './common-name.js';
 import { groupKey } from './group-words.js';
 import { mendSpelling } from './mend-spelling.js';
 import type { NameHit } from './name-index.js';
@@ -19,7 +19,7 @@ const CERTAINTY_ORDER = ['guess', 'likely', 'exact'] as const;
 function better(a: NameHit | undefined, b: NameHit | undefined): NameHit | undefined {
   if (a === undefined || b === undefined) return a ?? b;
   const rank = (hit: NameHit): number =>
-    10 * ['unknown', 'genus', 'species'].indexOf(hit.row.rank) + CERTAINTY_ORDER.indexOf(hit.certainty);
+    10 * ['unknown', 'genus', 'species'].indexOf(hit.level) + CERTAINTY_ORDER.indexOf(hit.certainty);
   return rank(b) > rank(a) ? b : a;
 }
 
@@ -29,9 +29,14 @@ const genusOf = (hit: NameHit): string => wordsOf(hit.row.botanical)[0] ?? '';
 function together(botanical: NameHit | undefined, common: NameHit | undefined): NameHit | undefined {
   if (botanical === undefined || common === undefined) return botanical ?? common;
   if (genusOf(common) === genusOf(botanical)) return better(botanical, common);
-  const doubtful =
-    botanical.row.rank === 'genus' && common.row.rank === 'species' && common.certainty !== 'guess';
-  return doubtful ? { row: botanical.row, certainty: 'guess' } : botanical;
+  const doubtful = botanical.level === 'genus' && common.level === 'species' && common.certainty !== 'guess';
+  return doubtful ? { ...botanical, certainty: 'guess' } : botanical;
+}
+
+/** A plain name in some of the words, made less sure by the others. */
+function aside(words: readonly string[], others: readonly string[]): NameHit | undefined {
+  const hit = readCommon(words);
+  return hit === undefined ? undefined : weaken(hit, others);
 }
 
 /** Plain name in a part that may have its noun first, with or without a comma. */
@@ -40,7 +45,7 @@ function readPlainPart(part: string, words: readonly string[]): NameHit | undefi
   if (comma > 0) {
     const noun = wordsOf(part.slice(0, comma));
     const after = wordsOf(part.slice(comma + 1));
-    return better(readInverted(noun, after), better(readCommon(noun), readCommon(after)));
+    return better(readInverted(noun, after), better(aside(noun, after), aside(after, noun)));
   }
   const straight = readCommon(words);
   return straight?.row.rank === 'species'
@@ -60,7 +65,14 @@ function readParts(parts: readonly string[], mend: boolean): NameHit | undefined
     botanical = better(botanical, readBotanical(mended));
     common = better(common, readPlainPart(text, mended));
   }
-  return together(botanical, common);
+  return together(botanical, better(common, readApart(parts)));
+}
+
+/** `Maple (red)`, `oak - white`: the noun and what tells it apart in two parts. */
+function readApart(parts: readonly string[]): NameHit | undefined {
+  const [noun, after, ...more] = parts;
+  if (noun === undefined || after === undefined || more.length > 0) return undefined;
+  return wholeName([...wordsOf(after), ...wordsOf(noun)]);
 }
 
 /** The part with its words mended, its comma kept. */
@@ -78,9 +90,9 @@ const unknown = (text: string | null): SpeciesMatch => ({
   certainty: 'none',
 });
 
-function matchOf(text: string, { row, certainty }: NameHit): SpeciesMatch {
+function matchOf(text: string, { row, certainty, level }: NameHit): SpeciesMatch {
   if (row.key === 'unknown-tree') return unknown(text);
-  return { text, key: row.key, level: row.rank === 'unknown' ? 'group' : row.rank, certainty };
+  return { text, key: row.key, level: level === 'unknown' ? 'group' : level, certainty };
 }
 
 /** What the parts say once their slips are mended; never out of the genus that was read without mending. */
@@ -89,7 +101,7 @@ function afterMending(parts: readonly string[], plain: NameHit | undefined): Nam
   if (mended === undefined || mended.row.rank === 'unknown') return plain;
   if (plain !== undefined && plain.row.rank !== 'unknown' && genusOf(plain) !== genusOf(mended)) return plain;
   const likely: NameHit = {
-    row: mended.row,
+    ...mended,
     certainty: mended.certainty === 'exact' ? 'likely' : mended.certainty,
   };
   return better(plain, likely);
@@ -119,8 +131,7 @@ export function resolveSpecies(text: string | null): SpeciesMatch {
     .split(BETWEEN_NAMES)
     .filter((part) => /\p{L}/u.test(part));
   const plain = readParts(parts, false);
-  const hit =
-    plain?.certainty === 'exact' || plain?.row.rank === 'species' ? plain : afterMending(parts, plain);
+  const hit = plain !== undefined && plain.certainty !== 'guess' ? plain : afterMending(parts, plain);
   if (hit !== undefined) return matchOf(text, hit);
   const group = groupKey(allWords);
   return group === undefined ? unknown(text) : { text, key: group, level: 'group', certainty: 'guess' };

@@ -16,7 +16,7 @@ export const squash = (words: readonly string[]): string => words.join('');
 /** `cherries` -> `cherry`, `oaks` -> `oak`; words that end in `s` by themselves stay. */
 export function singular(word: string): string {
   if (word.length < 4 || /(?:ss|us|is|as|os)$/.test(word)) return word;
-  if (word.endsWith('ies')) return `${word.slice(0, -3)}y`;
+  if (/...ies$/.test(word)) return `${word.slice(0, -3)}y`;
   if (/(?:ch|sh|x)es$/.test(word)) return word.slice(0, -2);
   return word.endsWith('s') ? word.slice(0, -1) : word;
 }

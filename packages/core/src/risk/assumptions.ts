@@ -1,5 +1,6 @@
 import type { Assumption } from '../model/issue.js';
 import type { Site } from '../model/site.js';
+import { type TreeSize, treeAssumptions } from '../roots/tree-size.js';
 import { contextOf, prepareLine, type RankOptions } from './context.js';
 import { lineAssumptions } from './line-assumptions.js';
 
@@ -7,7 +8,7 @@ import { lineAssumptions } from './line-assumptions.js';
 export function assumptionsOf(site: Site, options: RankOptions): Assumption[] {
   const context = contextOf(site, options);
   return [
-    ...context.lines.flatMap((line) => lineAssumptions(prepareLine(context, line))),
-    ...context.field.sizes.flatMap((size) => size.assumed),
+    ...site.drains.flatMap((_, i) => lineAssumptions(prepareLine(context, context.lines.at(i)))),
+    ...site.trees.flatMap((tree, i) => treeAssumptions(tree, context.field.sizes[i] as TreeSize)),
   ];
 }

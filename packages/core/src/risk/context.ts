@@ -1,14 +1,12 @@
-import type { LineModel } from '../line/line-model.js';
-import { layOutLines } from '../line/line-model.js';
-import type { Issue } from '../model/issue.js';
+import { type LineLayout, type LineModel, layOutLines } from '../line/line-model.js';
 import type { Site } from '../model/site.js';
 import { yearOf } from '../units/calendar.js';
 import { type Ground, groundOf } from './between.js';
 import { clockOf, type LineClock } from './clock.js';
 import { type Horizon, horizonOf } from './horizon.js';
 import type { LoadInputs } from './load.js';
-import { type NearTrees, treesNear } from './near-trees.js';
-import { openingsOf } from './openings.js';
+import { NearTrees } from './near-trees.js';
+import { Openings } from './openings.js';
 import { type TreeField, treeFieldOf } from './tree-field.js';
 
 export interface RankOptions {
@@ -36,9 +34,7 @@ export interface RiskContext {
   readonly horizon: Horizon;
   readonly segmentM: number;
   readonly field: TreeField;
-  readonly lines: readonly LineModel[];
-  /** Found while fittings and flows were worked out. */
-  readonly issues: readonly Issue[];
+  readonly lines: LineLayout;
 }
 
 /** @throws RangeError when the date, horizon or segment length is unusable. */
@@ -50,7 +46,6 @@ export function contextOf(site: Site, options: RankOptions): RiskContext {
     throw new RangeError(`segmentM must be at least 0.3 m, got ${segmentM}`);
   }
   const horizon = horizonOf(options.horizonYears ?? HORIZON_YEARS);
-  const { lines, issues } = layOutLines(site, segmentM);
   return {
     site,
     asOf: options.asOf,
@@ -58,8 +53,7 @@ export function contextOf(site: Site, options: RankOptions): RiskContext {
     horizon,
     segmentM,
     field: treeFieldOf(site, nowYear, horizon),
-    lines,
-    issues,
+    lines: layOutLines(site, segmentM),
   };
 }
 
@@ -72,12 +66,25 @@ export interface PreparedLine {
   readonly inputs: LoadInputs;
 }
 
-export function prepareLine(context: RiskContext, line: LineModel): PreparedLine {
+/** Columns to use again for the next line; what was prepared with them before is then gone. */
+export interface LineScratch {
+  readonly near: NearTrees;
+  readonly openings: Openings;
+}
+
+export const lineScratch = (): LineScratch => ({ near: new NearTrees(), openings: new Openings() });
+
+export function prepareLine(
+  context: RiskContext,
+  line: LineModel,
+  scratch: LineScratch = lineScratch(),
+): PreparedLine {
   const { field, horizon, nowYear, site } = context;
-  const near = treesNear(field, line);
+  const { near, openings } = scratch;
+  near.fill(field, line);
+  openings.fill(line, 0, line.segments.length);
   const clock = clockOf(line.drain, line.pipe, nowYear, horizon);
   const ground = groundOf(site, line.plane);
-  const openings = openingsOf(line, 0, line.segments.length);
   return {
     line,
     near,
@@ -86,7 +93,6 @@ export function prepareLine(context: RiskContext, line: LineModel): PreparedLine
     inputs: {
       openings,
       near,
-      field,
       clock,
       horizon,
       ground,

@@ -20,7 +20,7 @@ const MOST_TREES = 2;
 const DEEPER_M = fromFeet(1);
 
 function scoreOf(prepared: PreparedLine, inputs: LoadInputs, from: number, to: number): number {
-  const load = new Load(inputs.field.moments, prepared.near.number.length);
+  const load = new Load(inputs.horizon.weights.length, prepared.near.count);
   addLoad(inputs, from, to, load);
   return 100 * chanceOf(load.total);
 }
@@ -33,7 +33,7 @@ function withOpenings(prepared: PreparedLine, i: number, change: OpeningChange):
 
 function withTreeFactor(prepared: PreparedLine, i: number, tree: number, factor: number): number {
   const { first } = prepared.inputs.openings;
-  const treeFactor = new Float64Array(prepared.near.number.length).fill(1);
+  const treeFactor = new Float64Array(prepared.near.count).fill(1);
   treeFactor[tree] = factor;
   return scoreOf(prepared, { ...prepared.inputs, treeFactor }, first[i] as number, first[i + 1] as number);
 }

@@ -28,7 +28,7 @@ export function lineLogSd(line: LineModel, clock: LineClock): number {
 export function treesLogSd(load: Load, near: NearTrees, field: TreeField): number {
   if (load.total <= 0) return 0;
   let variance = 0;
-  for (let i = 0; i < near.number.length; i++) {
+  for (let i = 0; i < near.count; i++) {
     const share = (load.byTree[i] as number) / load.total;
     const extra = field.sizes[near.number[i] as number]?.extraLogSd ?? 0;
     variance += square(share * extra);

@@ -1,5 +1,5 @@
 import { type PlacedFinding, placeFinding } from '../line/find.js';
-import type { LineModel } from '../line/line-model.js';
+import type { LineLayout, LineModel } from '../line/line-model.js';
 import type { Issue } from '../model/issue.js';
 import type { KnownTrouble } from '../model/result.js';
 import type { Finding, Seen, Site } from '../model/site.js';
@@ -10,17 +10,14 @@ const SEVERITY: Record<Seen, number> = { clear: 0, fine: 1, offset: 2, sag: 2, m
 /** What the camera has seen on each line, by line number. */
 export type KnownByLine = ReadonlyMap<number, readonly PlacedFinding[]>;
 
-export function placeFindings(
-  site: Site,
-  lines: readonly LineModel[],
-): { byLine: KnownByLine; issues: Issue[] } {
-  const numberOf = new Map(lines.map((line, i) => [line.drain.id, i]));
+export function placeFindings(site: Site, lines: LineLayout): { byLine: KnownByLine; issues: Issue[] } {
+  if (site.findings.length === 0) return { byLine: new Map(), issues: [] };
+  const numberOf = new Map(site.drains.map((drain, i) => [drain.id, i]));
   const byLine = new Map<number, PlacedFinding[]>();
   const issues: Issue[] = [];
   for (const finding of site.findings) {
     const i = numberOf.get(finding.drain);
-    const line = i === undefined ? undefined : lines[i];
-    if (i === undefined || line === undefined) {
+    if (i === undefined) {
       issues.push({
         code: 'finding-misplaced',
         severity: 'error',
@@ -29,7 +26,7 @@ export function placeFindings(
       });
       continue;
     }
-    const placed = placeFinding(line, finding);
+    const placed = placeFinding(lines.at(i), finding);
     if ('code' in placed) issues.push(placed);
     else byLine.set(i, [...(byLine.get(i) ?? []), placed]);
   }

@@ -1,15 +1,19 @@
 import { nearestOn, sliceOf } from '../geometry/polyline.js';
-import { coordinatesOf, type LineModel } from '../line/line-model.js';
+import { coordinatesOf } from '../line/line-model.js';
 import type { LineResult } from '../model/result.js';
 import type { Tree } from '../model/site.js';
 import type { RiskContext } from './context.js';
+import { chanceOf } from './interval.js';
 import { treesNear } from './near-trees.js';
 
-/** One line for its profile. */
-export function lineResult(context: RiskContext, number: number): LineResult {
-  const line = context.lines[number] as LineModel;
+/**
+ * One line for its profile.
+ * @param expectedEntries of all its segments together.
+ */
+export function lineResult(context: RiskContext, number: number, expectedEntries: number): LineResult {
+  const line = context.lines.at(number);
   const near = treesNear(context.field, line);
-  const trees = Array.from(near.number, (tree, i) => {
+  const trees = Array.from(near.numbers(), (tree, i) => {
     const { station, distance } = nearestOn(line.polyline, near.x[i] as number, near.y[i] as number);
     return { id: (context.field.trees[tree] as Tree).id, atM: station, distanceM: distance, tree };
   })
@@ -27,6 +31,8 @@ export function lineResult(context: RiskContext, number: number): LineResult {
     joints: line.joints.map((j) => ({ atM: j.stationM, count: j.count, fitting: j.fitting })),
     fittings: line.fittings.map((f) => ({ id: f.id, type: f.type, atM: f.stationM })),
     depth: { outletEndM: line.depthOutletM, upperEndM: line.depthUpperM, assumed: !line.depthKnown },
+    expectedEntries,
+    chance: chanceOf(expectedEntries),
     segments: line.segments.map((_, i) => `${line.drain.id}/${i + 1}`),
     trees,
     geometry: {

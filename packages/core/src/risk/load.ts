@@ -1,18 +1,15 @@
-import { DECAY } from '../roots/density.js';
 import { judgement } from '../tables/judgement.js';
 import { crossesPaved, type Ground, wayRound } from './between.js';
 import type { LineClock } from './clock.js';
 import type { Horizon } from './horizon.js';
 import type { NearTrees } from './near-trees.js';
 import type { Openings } from './openings.js';
-import type { TreeField } from './tree-field.js';
 import { VIGOUR_CLASSES, WAY_CRUSH, WAY_JOINT, WAYS } from './ways.js';
 
 /** Everything the load of a line's segments depends on. */
 export interface LoadInputs {
   readonly openings: Openings;
   readonly near: NearTrees;
-  readonly field: TreeField;
   readonly clock: LineClock;
   readonly horizon: Horizon;
   readonly ground: Ground | null;
@@ -31,7 +28,7 @@ export class Load {
   /** `[way * 5 + vigour class]`. */
   readonly byWayAndVigour = new Float64Array(WAYS * VIGOUR_CLASSES);
   /** By near tree. */
-  readonly byTree: Float64Array;
+  byTree: Float64Array;
   /** Elasticity of the total on reach and clock, times the total. */
   reachPull = 0;
   clockPull = 0;
@@ -41,7 +38,9 @@ export class Load {
     this.byTree = new Float64Array(nearTrees);
   }
 
-  clear(): void {
+  /** Empties it, for a line with this many trees near. */
+  clear(nearTrees: number): void {
+    if (this.byTree.length < nearTrees) this.byTree = new Float64Array(2 * nearTrees);
     this.total = 0;
     this.reachPull = 0;
     this.clockPull = 0;
@@ -74,78 +73,100 @@ function cutShares(clock: LineClock, clockScale: number): number[] | null {
   return clock.sinceCut.map((t) => 1 - Math.exp(-((t / tau) ** 2)));
 }
 
+/** How a tree is seen from an opening where something stands between them. */
+interface Sight {
+  /** Distance as the root curve sees it, longer where the ground is paved. */
+  seen: number;
+  /** Way round the end of a barrier, or null where none is between. */
+  round: number | null;
+}
+
+function sightOf(ground: Ground, ax: number, ay: number, bx: number, by: number, d: number): Sight {
+  return {
+    seen: crossesPaved(ground, ax, ay, bx, by) ? d * PAVED : d,
+    round: wayRound(ground, ax, ay, bx, by),
+  };
+}
+
 /**
  * Adds to `load` the expected entries of the segment whose openings are `from` up to `to`.
  *
  * For opening j, tree t and moment k: rate_j x v_t q_t x presence x age x clock, where presence is
  * exp(-3 d / R) for entries and exp(-(d / r_s)^2) for crushing, and the clock is 1 - exp(-(years / tau)^2).
+ * One loop on purpose: it is where a town's time goes.
  */
 export function addLoad(inputs: LoadInputs, from: number, to: number, load: Load): void {
-  const { openings, near, field, clock, horizon, ground, reachScale, clockScale, treeFactor } = inputs;
-  const { moments } = field;
+  const { openings, near, clock, horizon, ground, reachScale, clockScale, treeFactor } = inputs;
+  const { sinceDug, ageFactor } = clock;
+  const { perYear } = load;
+  const moments = perYear.length;
   const cut = cutShares(clock, clockScale);
-  const decay = DECAY / reachScale;
-  const n = near.number.length;
+  const n = near.count;
+  let total = 0;
+  let reachPull = 0;
+  let clockPull = 0;
   for (let p = from; p < to; p++) {
     const px = openings.x[p] as number;
     const py = openings.y[p] as number;
     const way = openings.way[p] as number;
-    const rate = openings.rate[p] as number;
     for (let i = 0; i < n; i++) {
-      const t = near.number[i] as number;
       const dx = px - (near.x[i] as number);
       const dy = py - (near.y[i] as number);
       const d2 = dx * dx + dy * dy;
-      let base = rate;
+      if (d2 > (near.search2[i] as number)) continue;
+      let base = openings.rate[p] as number;
       if (way === WAY_CRUSH) {
-        const rs = field.structuralM[t] as number;
-        const r2 = d2 / (rs * rs);
+        const r2 = d2 / (near.structural2[i] as number);
         if (r2 > CRUSH_RADII_2) continue;
         base *= Math.exp(-r2);
       }
-      const d = Math.sqrt(d2);
-      if (d > (field.searchM[t] as number)) continue;
       if (treeFactor !== null) base *= treeFactor[i] as number;
+      const d = Math.sqrt(d2);
       let seen = d;
       let round: number | null = null;
       if (ground !== null) {
-        if (crossesPaved(ground, near.x[i] as number, near.y[i] as number, px, py)) seen = d * PAVED;
-        round = wayRound(ground, near.x[i] as number, near.y[i] as number, px, py);
+        const sight = sightOf(ground, near.x[i] as number, near.y[i] as number, px, py, d);
+        seen = sight.seen;
+        round = sight.round;
         if (round !== null && way === WAY_CRUSH) base *= BARRIER;
       }
       const tau =
-        Math.min(CLOCK_MAX, Math.max(CLOCK_MIN, d / (field.spreadMPerYear[t] as number))) * clockScale;
-      const vigour = field.vigour[t] as number;
+        Math.min(CLOCK_MAX, Math.max(CLOCK_MIN, d / (near.spreadMPerYear[i] as number))) * clockScale;
       let sum = 0;
       for (let k = 0; k < moments; k++) {
-        const column = t * moments + k;
-        let r = base * (field.weight[column] as number);
+        const column = i * moments + k;
+        let r = base * (near.weight[column] as number);
+        let fall = 0;
         if (way !== WAY_CRUSH) {
-          const reach = field.reachM[column] as number;
-          let presence = Math.exp((-decay * seen) / reach);
-          if (round !== null) presence = Math.max(BARRIER * presence, Math.exp((-decay * round) / reach));
+          const decay = (near.decay[column] as number) / reachScale;
+          fall = decay * seen;
+          let presence = Math.exp(-fall);
+          if (round !== null) presence = Math.max(BARRIER * presence, Math.exp(-decay * round));
           r *= presence;
-          if (way === WAY_JOINT) r *= clock.ageFactor[k] as number;
+          if (way === WAY_JOINT) r *= ageFactor[k] as number;
         }
         let pull = 0;
-        const years = (clock.sinceDug[k] as number) / tau;
-        if (years < REGROWN) {
-          const still = Math.exp(-years * years);
+        const x = (sinceDug[k] as number) / tau;
+        if (x < REGROWN) {
+          const still = Math.exp(-x * x);
           const back = 1 - still;
           r *= back;
-          pull = back > 0 ? (2 * years * years * still) / back : 2;
+          pull = back > 0 ? (2 * x * x * still) / back : 2;
         }
         if (cut !== null) r *= cut[k] as number;
-        load.perYear[k] = (load.perYear[k] as number) + r;
+        perYear[k] = (perYear[k] as number) + r;
         const entries = r * (horizon.weights[k] as number);
         sum += entries;
-        load.clockPull -= entries * pull;
-        if (way !== WAY_CRUSH) load.reachPull += (entries * decay * seen) / (field.reachM[column] as number);
+        clockPull -= entries * pull;
+        reachPull += entries * fall;
       }
-      load.total += sum;
+      total += sum;
       load.byTree[i] = (load.byTree[i] as number) + sum;
-      const slot = way * VIGOUR_CLASSES + vigour;
+      const slot = way * VIGOUR_CLASSES + (near.vigour[i] as number);
       load.byWayAndVigour[slot] = (load.byWayAndVigour[slot] as number) + sum;
     }
   }
+  load.total += total;
+  load.reachPull += reachPull;
+  load.clockPull += clockPull;
 }

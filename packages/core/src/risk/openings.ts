@@ -1,4 +1,3 @@
-import { pointAt } from '../geometry/polyline.js';
 import type { JointPlace } from '../line/joints.js';
 import { depthAt, type LineModel } from '../line/line-model.js';
 import type { Drain } from '../model/site.js';
@@ -10,14 +9,93 @@ import type { JointKey, PipeRow } from '../tables/pipe-row.js';
 import { WAY_CRUSH, WAY_JOINT, WAY_SLOT } from './ways.js';
 
 /** Places on a line where roots do harm, as columns, in the order of its segments. */
-export interface Openings {
-  readonly x: Float64Array;
-  readonly y: Float64Array;
-  readonly way: Uint8Array;
+export class Openings {
+  x = new Float64Array(0);
+  y = new Float64Array(0);
+  way = new Uint8Array(0);
   /** Rate a year at root pressure 1, before age and clock. */
-  readonly rate: Float64Array;
-  /** Joints of segment i are `first[i]` up to `first[i + 1]`. */
-  readonly first: Int32Array;
+  rate = new Float64Array(0);
+  /** Openings of segment i are `first[i]` up to `first[i + 1]`. */
+  first = new Int32Array(0);
+  private length = 0;
+
+  private makeRoom(openings: number, segments: number): void {
+    this.length = 0;
+    if (this.first.length < segments + 1) this.first = new Int32Array(2 * segments + 1);
+    if (this.x.length >= openings) return;
+    const room = 2 * openings;
+    this.x = new Float64Array(room);
+    this.y = new Float64Array(room);
+    this.way = new Uint8Array(room);
+    this.rate = new Float64Array(room);
+  }
+
+  private add(at: Walker, way: number, rate: number): void {
+    const i = this.length++;
+    this.x[i] = at.x;
+    this.y[i] = at.y;
+    this.way[i] = way;
+    this.rate[i] = rate;
+  }
+
+  /** Takes the openings of the segments `from` up to `to` (numbers) of a line, in place of those before. */
+  fill(line: LineModel, from: number, to: number, change: OpeningChange = {}): void {
+    const rates = ratesOf(line, change);
+    const deeper = change.deeperM ?? 0;
+    const parts = to - from + line.polyline.s.length;
+    this.makeRoom(line.joints.length + 2 * ALONG.length * parts, to - from);
+    const atJoint = new Walker(line);
+    const along = new Walker(line);
+    let j = 0;
+    for (let i = from; i < to; i++) {
+      const { fromM, toM } = line.segments[i] as LineModel['segments'][number];
+      const last = i === line.segments.length - 1;
+      this.first[i - from] = this.length;
+      while (j < line.joints.length && (line.joints[j] as JointPlace).stationM < fromM) j++;
+      for (; j < line.joints.length; j++) {
+        const place = line.joints[j] as JointPlace;
+        if (place.stationM >= toM && !last) break;
+        const usual = jointFactor(line.drain, line.joint, place.sealed);
+        const factor = change.jointFactor?.(place, usual) ?? usual;
+        const depth = trenchDepthFactor(depthAt(line, place.stationM) + deeper);
+        atJoint.goTo(place.stationM);
+        this.add(atJoint, WAY_JOINT, rates.joint * factor * place.count * depth);
+      }
+      this.addAlong(line, fromM, toM, rates, deeper, along);
+    }
+    this.first[to - from] = this.length;
+  }
+
+  /** Slots and crushing of a stretch, straight part by straight part. */
+  private addAlong(
+    line: LineModel,
+    fromM: number,
+    toM: number,
+    rates: LineRates,
+    deeperM: number,
+    walker: Walker,
+  ): void {
+    walker.goTo(fromM);
+    for (let lo = fromM; lo < toM; ) {
+      const hi = Math.min(toM, walker.edgeEnd(lo));
+      if (hi <= lo) break;
+      for (const at of ALONG) {
+        const station = lo + at * (hi - lo);
+        walker.goTo(station);
+        const share = ((hi - lo) / 2) * trenchDepthFactor(depthAt(line, station) + deeperM);
+        this.add(walker, WAY_CRUSH, rates.crushPerM * share);
+        if (rates.slotsPerM > 0) this.add(walker, WAY_SLOT, rates.slotsPerM * share);
+      }
+      lo = hi;
+    }
+  }
+}
+
+/** Openings of the segments `from` up to `to` (numbers) of a line. */
+export function openingsOf(line: LineModel, from: number, to: number, change: OpeningChange = {}): Openings {
+  const openings = new Openings();
+  openings.fill(line, from, to, change);
+  return openings;
 }
 
 /** Changes that a "what if" makes to the openings of a line. */
@@ -48,11 +126,10 @@ export function jointFactor(
   return usual;
 }
 
-/** Stiffness of a pipe of this size, Pa: the size's own where it has one, else the row's. */
+/** Stiffness of a pipe of this size, Pa: that of the nearest size where it has its own, else the row's. */
 export function stiffnessOf(pipe: PipeRow, sizeM: number | null): number {
-  const own = pipe.sizes.filter((s) => s.stiffness !== undefined);
-  if (sizeM === null || own.length === 0) return pipe.stiffness.value;
-  const nearest = own.reduce((best, s) =>
+  if (sizeM === null || pipe.sizes.length === 0) return pipe.stiffness.value;
+  const nearest = pipe.sizes.reduce((best, s) =>
     Math.abs(s.nominalMm / 1000 - sizeM) < Math.abs(best.nominalMm / 1000 - sizeM) ? s : best,
   );
   return nearest.stiffness?.value ?? pipe.stiffness.value;
@@ -83,82 +160,31 @@ function ratesOf(line: LineModel, change: OpeningChange): LineRates {
   };
 }
 
-class Columns {
-  readonly x: number[] = [];
-  readonly y: number[] = [];
-  readonly way: number[] = [];
-  readonly rate: number[] = [];
+/** Walks along a line so that a long one is not searched from its start for every point. */
+class Walker {
+  private edge = 0;
+  x = 0;
+  y = 0;
 
-  add([x, y]: readonly [number, number], way: number, rate: number): void {
-    this.x.push(x);
-    this.y.push(y);
-    this.way.push(way);
-    this.rate.push(rate);
+  constructor(private readonly line: LineModel) {}
+
+  /** Moves on to a station, which must not lie before the last one. */
+  goTo(stationM: number): void {
+    const { s, x, y } = this.line.polyline;
+    while (this.edge + 2 < s.length && (s[this.edge + 1] as number) < stationM) this.edge++;
+    const i = this.edge;
+    const from = s[i] as number;
+    const span = (s[i + 1] as number) - from;
+    const t = span > 0 ? Math.min(1, Math.max(0, (stationM - from) / span)) : 0;
+    this.x = (x[i] as number) + t * ((x[i + 1] as number) - (x[i] as number));
+    this.y = (y[i] as number) + t * ((y[i + 1] as number) - (y[i] as number));
   }
-}
 
-/** Openings of the segments `from` up to `to` (numbers) of a line. */
-export function openingsOf(line: LineModel, from: number, to: number, change: OpeningChange = {}): Openings {
-  const rates = ratesOf(line, change);
-  const columns = new Columns();
-  const first = new Int32Array(to - from + 1);
-  const deeper = change.deeperM ?? 0;
-  let j = 0;
-  for (let i = from; i < to; i++) {
-    const { fromM, toM } = line.segments[i] as LineModel['segments'][number];
-    const last = i === line.segments.length - 1;
-    first[i - from] = columns.x.length;
-    while (j < line.joints.length && (line.joints[j] as JointPlace).stationM < fromM) j++;
-    for (; j < line.joints.length; j++) {
-      const place = line.joints[j] as JointPlace;
-      if (place.stationM >= toM && !last) break;
-      const usual = jointFactor(line.drain, line.joint, place.sealed);
-      const factor = change.jointFactor?.(place, usual) ?? usual;
-      const depth = trenchDepthFactor(depthAt(line, place.stationM) + deeper);
-      columns.add(
-        pointAt(line.polyline, place.stationM),
-        WAY_JOINT,
-        rates.joint * factor * place.count * depth,
-      );
-    }
-    addAlong(line, fromM, toM, rates, deeper, columns);
-  }
-  first[to - from] = columns.x.length;
-  return {
-    x: Float64Array.from(columns.x),
-    y: Float64Array.from(columns.y),
-    way: Uint8Array.from(columns.way),
-    rate: Float64Array.from(columns.rate),
-    first,
-  };
-}
-
-/** Slots and crushing of a stretch, straight part by straight part. */
-function addAlong(
-  line: LineModel,
-  fromM: number,
-  toM: number,
-  rates: LineRates,
-  deeperM: number,
-  columns: Columns,
-): void {
-  const { s, x, y } = line.polyline;
-  for (let i = 0; i + 1 < s.length; i++) {
-    const s0 = s[i] as number;
-    const s1 = s[i + 1] as number;
-    const lo = Math.max(fromM, s0);
-    const hi = Math.min(toM, s1);
-    if (hi <= lo) continue;
-    for (const at of ALONG) {
-      const station = lo + at * (hi - lo);
-      const t = (station - s0) / (s1 - s0);
-      const point = [
-        (x[i] as number) + t * ((x[i + 1] as number) - (x[i] as number)),
-        (y[i] as number) + t * ((y[i + 1] as number) - (y[i] as number)),
-      ] as const;
-      const share = ((hi - lo) / 2) * trenchDepthFactor(depthAt(line, station) + deeperM);
-      columns.add(point, WAY_CRUSH, rates.crushPerM * share);
-      if (rates.slotsPerM > 0) columns.add(point, WAY_SLOT, rates.slotsPerM * share);
-    }
+  /** Station of the end of the edge that holds `stationM`, or of the one after where it ends there. */
+  edgeEnd(stationM: number): number {
+    const { s } = this.line.polyline;
+    let i = this.edge;
+    while (i + 2 < s.length && (s[i + 1] as number) <= stationM) i++;
+    return s[i + 1] as number;
   }
 }

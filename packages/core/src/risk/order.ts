@@ -1,4 +1,4 @@
-import type { LineModel } from '../line/line-model.js';
+import type { Drain } from '../model/site.js';
 import type { ScoreColumns } from './score-all.js';
 
 /**
@@ -9,7 +9,7 @@ import type { ScoreColumns } from './score-all.js';
  */
 export function worstFirst(
   columns: ScoreColumns,
-  lines: readonly LineModel[],
+  drains: readonly Drain[],
   severe: ReadonlySet<number>,
   most: number,
 ): number[] {
@@ -21,7 +21,7 @@ export function worstFirst(
   for (let row = 0; row < count; row++) {
     if ((expected[row] as number) >= limit || severe.has(row)) rows.push(row);
   }
-  const idOf = (row: number): string => lines[columns.line[row] as number]?.drain.id ?? '';
+  const idOf = (row: number): string => drains[columns.line[row] as number]?.id ?? '';
   rows.sort((a, b) => {
     if (severe.has(a) !== severe.has(b)) return severe.has(a) ? -1 : 1;
     const by = (expected[b] as number) - (expected[a] as number);

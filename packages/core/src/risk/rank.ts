@@ -29,7 +29,7 @@ function severeRows(context: RiskContext, columns: ScoreColumns, known: KnownByL
     const number = columns.line[row] as number;
     const findings = known.get(number);
     if (!findings) continue;
-    const line = context.lines[number] as RiskContext['lines'][number];
+    const line = context.lines.at(number);
     const { fromM, toM } = line.segments[columns.segment[row] as number] as { fromM: number; toM: number };
     const trouble = knownIn(line, findings, fromM, toM);
     if (trouble !== null && bandOf(0, trouble, false) === 'act') rows.add(row);
@@ -57,7 +57,7 @@ function detail(
     if (stretches === null || stretchesOf !== number) stretches = zoneStretches(context, prepared);
     stretchesOf = number;
     const { first } = prepared.inputs.openings;
-    const load = new Load(context.field.moments, prepared.near.number.length);
+    const load = new Load(context.field.moments, prepared.near.count);
     addLoad(prepared.inputs, first[i] as number, first[i + 1] as number, load);
     const sample = sampled?.get(row);
     results.push(
@@ -102,10 +102,14 @@ export function rank(site: Site, options: RankOptions): RankResult {
   const { byLine: known, issues: misplaced } = placeFindings(site, context.lines);
   const columns = scoreAll(context);
   const severe = severeRows(context, columns, known);
-  const order = worstFirst(columns, context.lines, severe, options.top ?? columns.count);
+  const order = worstFirst(columns, site.drains, severe, options.top ?? columns.count);
   const segments = detail(context, columns, order, known, options.seed ?? DEFAULT_SEED);
   const bands = new Map(order.map((row, i) => [row, (segments[i] as SegmentResult).band]));
-  const lines = new Set(order.map((row) => columns.line[row] as number));
+  const lines = new Map(order.map((row) => [columns.line[row] as number, 0]));
+  columns.line.forEach((line, row) => {
+    const sum = lines.get(line);
+    if (sum !== undefined) lines.set(line, sum + (columns.expected[row] as number));
+  });
   const bearing = new Set(segments.flatMap((s) => s.trees.map((t) => t.id)));
   return {
     schema: 1,
@@ -115,17 +119,17 @@ export function rank(site: Site, options: RankOptions): RankResult {
     horizonYears: context.horizon.years,
     segmentM: context.segmentM,
     segments,
-    lines: [...lines].sort((a, b) => a - b).map((i) => lineResult(context, i)),
+    lines: [...lines].sort((a, b) => a[0] - b[0]).map(([i, sum]) => lineResult(context, i, sum)),
     trees: treeZones(context, site.trees.length <= MOST_TREES ? null : bearing),
     totals: {
-      drains: context.lines.length,
+      drains: context.lines.count,
       trees: site.trees.length,
       segments: columns.count,
       lengthM: columns.lengthM.reduce((sum, m) => sum + m, 0),
       byBand: tally(context, columns, bands),
       expectedEntries: columns.expected.reduce((sum, e) => sum + e, 0),
     },
-    issues: [...context.issues, ...misplaced],
+    issues: [...context.lines.issues, ...columns.issues, ...misplaced],
     cautions,
   };
 }

@@ -29,10 +29,10 @@ export function surfaceOf(inputs: LoadInputs, from: number, to: number, steady: 
   const clockZ = steady ? [0] : CLOCK_Z;
   const log = new Float64Array(REACH_Z.length * clockZ.length * SPLITS);
   const used = new Set<number>();
-  const load = new Load(inputs.field.moments, inputs.near.number.length);
+  const load = new Load(inputs.horizon.weights.length, inputs.near.count);
   REACH_Z.forEach((rz, r) => {
     clockZ.forEach((cz, c) => {
-      load.clear();
+      load.clear(inputs.near.count);
       const reachScale = Math.exp(judgement.reach.logSd * rz);
       const clockScale = Math.exp(judgement.regrowthMetresPerYear.logSd * cz);
       addLoad({ ...inputs, reachScale, clockScale }, from, to, load);

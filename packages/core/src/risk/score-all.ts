@@ -1,4 +1,6 @@
-import { prepareLine, type RiskContext } from './context.js';
+import { flowIssue } from '../line/line-model.js';
+import type { Issue } from '../model/issue.js';
+import { lineScratch, prepareLine, type RiskContext } from './context.js';
 import { intervalOf, lineLogSd, logSdOf, treesLogSd } from './interval.js';
 import { addLoad, Load } from './load.js';
 
@@ -13,37 +15,77 @@ export interface ScoreColumns {
   readonly expected: Float64Array;
   /** Standard deviation of their logarithm, closed form. */
   readonly logSd: Float64Array;
+  /** Found while the lines were laid out. */
+  readonly issues: readonly Issue[];
+}
+
+/** Columns that grow by doubling: how many segments there are is known only at the end. */
+class Growing {
+  private room = 1024;
+  count = 0;
+  line = new Int32Array(this.room);
+  segment = new Int32Array(this.room);
+  lengthM = new Float64Array(this.room);
+  expected = new Float64Array(this.room);
+  logSd = new Float64Array(this.room);
+  readonly issues: Issue[] = [];
+
+  add(line: number, segment: number, lengthM: number, expected: number, logSd: number): void {
+    if (this.count === this.room) this.grow();
+    const row = this.count++;
+    this.line[row] = line;
+    this.segment[row] = segment;
+    this.lengthM[row] = lengthM;
+    this.expected[row] = expected;
+    this.logSd[row] = logSd;
+  }
+
+  private grow(): void {
+    this.room *= 2;
+    const wider = <T extends Int32Array | Float64Array>(column: T, empty: T): T => {
+      empty.set(column);
+      return empty;
+    };
+    this.line = wider(this.line, new Int32Array(this.room));
+    this.segment = wider(this.segment, new Int32Array(this.room));
+    this.lengthM = wider(this.lengthM, new Float64Array(this.room));
+    this.expected = wider(this.expected, new Float64Array(this.room));
+    this.logSd = wider(this.logSd, new Float64Array(this.room));
+  }
+
+  columns(): ScoreColumns {
+    return {
+      count: this.count,
+      line: this.line.subarray(0, this.count),
+      segment: this.segment.subarray(0, this.count),
+      lengthM: this.lengthM.subarray(0, this.count),
+      expected: this.expected.subarray(0, this.count),
+      logSd: this.logSd.subarray(0, this.count),
+      issues: this.issues,
+    };
+  }
 }
 
 /** Scores every segment of every line, likely value and closed-form spread, without detail. */
 export function scoreAll(context: RiskContext): ScoreColumns {
-  const count = context.lines.reduce((sum, line) => sum + line.segments.length, 0);
-  const columns: ScoreColumns = {
-    count,
-    line: new Int32Array(count),
-    segment: new Int32Array(count),
-    lengthM: new Float64Array(count),
-    expected: new Float64Array(count),
-    logSd: new Float64Array(count),
-  };
-  let row = 0;
-  context.lines.forEach((line, number) => {
-    const prepared = prepareLine(context, line);
+  const rows = new Growing();
+  const scratch = lineScratch();
+  const load = new Load(context.field.moments, 0);
+  for (let number = 0; number < context.lines.count; number++) {
+    const line = context.lines.at(number);
+    const issue = flowIssue(line);
+    if (issue) rows.issues.push(issue);
+    const prepared = prepareLine(context, line, scratch);
     const { first } = prepared.inputs.openings;
-    const load = new Load(context.field.moments, prepared.near.number.length);
     const ofLine = lineLogSd(line, prepared.clock);
     line.segments.forEach(({ fromM, toM }, i) => {
-      load.clear();
+      load.clear(prepared.near.count);
       addLoad(prepared.inputs, first[i] as number, first[i + 1] as number, load);
-      columns.line[row] = number;
-      columns.segment[row] = i;
-      columns.lengthM[row] = toM - fromM;
-      columns.expected[row] = load.total;
-      columns.logSd[row] = logSdOf(load, Math.hypot(ofLine, treesLogSd(load, prepared.near, context.field)));
-      row++;
+      const extra = Math.hypot(ofLine, treesLogSd(load, prepared.near, context.field));
+      rows.add(number, i, toM - fromM, load.total, logSdOf(load, extra));
     });
-  });
-  return columns;
+  }
+  return rows.columns();
 }
 
 /** Chance of one row with its closed-form interval. */

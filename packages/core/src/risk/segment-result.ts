@@ -8,6 +8,7 @@ import type { Assumption } from '../model/issue.js';
 import type { Chance, OverlapM, SegmentResult, TreeShare } from '../model/result.js';
 import type { Tree } from '../model/site.js';
 import { soilFactor } from '../roots/reach.js';
+import { type TreeSize, treeAssumptions } from '../roots/tree-size.js';
 import { type Zones, zonesOf } from '../roots/zones.js';
 import { bandOf } from './band.js';
 import type { PreparedLine, RiskContext } from './context.js';
@@ -30,7 +31,7 @@ export type ZoneCircles = Readonly<Record<keyof OverlapM, ReturnType<typeof stre
 /** Stretches of a line inside each zone of any tree. */
 export function zoneStretches(context: RiskContext, prepared: PreparedLine): ZoneCircles {
   const ground = soilFactor(context.site.soil);
-  const zones = Array.from(prepared.near.number, (number) => {
+  const zones = Array.from(prepared.near.numbers(), (number) => {
     const size = context.field.sizes[number];
     return size ? zonesOf(size.row, size.stemDiameter, size.crownRadius, ground) : null;
   });
@@ -80,9 +81,10 @@ function sharesOf(context: RiskContext, prepared: PreparedLine, i: number, load:
 
 function assumedFor(context: RiskContext, prepared: PreparedLine, trees: readonly TreeShare[]): Assumption[] {
   const ids = new Set(trees.map((t) => t.id));
-  const ofTrees = Array.from(prepared.near.number).flatMap((number) =>
-    ids.has((context.field.trees[number] as Tree).id) ? (context.field.sizes[number]?.assumed ?? []) : [],
-  );
+  const ofTrees = Array.from(prepared.near.numbers()).flatMap((number) => {
+    const tree = context.field.trees[number] as Tree;
+    return ids.has(tree.id) ? treeAssumptions(tree, context.field.sizes[number] as TreeSize) : [];
+  });
   return [...lineAssumptions(prepared), ...ofTrees];
 }
 

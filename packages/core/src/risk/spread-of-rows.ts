@@ -12,8 +12,8 @@ const DRAWS = 400;
 const SAMPLE_ALL = 3000;
 const COMPARED = 400;
 const WORST_SHARE = 0.1;
-/** All roots are back once this many years have passed, whatever the clock's spread. */
-const STEADY_YEARS = 60;
+/** Below this elasticity on the clock all roots are back, whatever the clock's spread. */
+const STEADY = 1e-6;
 
 export interface SampledRow {
   readonly chance: Chance;
@@ -26,7 +26,7 @@ export function linePreparer(context: RiskContext): (line: number) => PreparedLi
   let prepared: PreparedLine | null = null;
   return (line) => {
     if (line !== at || prepared === null) {
-      prepared = prepareLine(context, context.lines[line] as RiskContext['lines'][number]);
+      prepared = prepareLine(context, context.lines.at(line));
       at = line;
     }
     return prepared;
@@ -55,9 +55,9 @@ function sampleRow(
   const { first } = prepared.inputs.openings;
   const from = first[segment] as number;
   const to = first[segment + 1] as number;
-  const load = new Load(context.field.moments, prepared.near.number.length);
+  const load = new Load(context.field.moments, prepared.near.count);
   addLoad(prepared.inputs, from, to, load);
-  const steady = prepared.clock.sinceDug.every((t) => t > STEADY_YEARS) && prepared.clock.sinceCut === null;
+  const steady = Math.abs(load.clockPull) <= STEADY * load.total && prepared.clock.sinceCut === null;
   const surface = surfaceOf(prepared.inputs, from, to, steady);
   const z = normals(seedFrom(prepared.line.drain.id, seed));
   const extra = Float64Array.from(draws, z);

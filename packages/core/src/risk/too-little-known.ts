@@ -13,7 +13,7 @@ export function tooLittleKnown(context: RiskContext, prepared: PreparedLine, loa
   const { drain } = prepared.line;
   if (drain.materialKnown || prepared.clock.ageKnown || prepared.line.depthKnown) return false;
   let measured = 0;
-  for (let t = 0; t < prepared.near.number.length; t++) {
+  for (let t = 0; t < prepared.near.count; t++) {
     const tree = context.field.trees[prepared.near.number[t] as number];
     if (tree && tree.stemDiameterM !== null) measured += load.byTree[t] as number;
   }

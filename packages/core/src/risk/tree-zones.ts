@@ -1,5 +1,6 @@
 import type { TreeZones } from '../model/result.js';
 import { soilFactor } from '../roots/reach.js';
+import { treeAssumptions } from '../roots/tree-size.js';
 import { protectionRadius, zonesOf } from '../roots/zones.js';
 import type { RiskContext } from './context.js';
 
@@ -27,7 +28,7 @@ export function treeZones(context: RiskContext, only: ReadonlySet<string> | null
       structuralM: zones.structural,
       reachM: zones.reach,
       protectionM: protectionRadius(site.protection, size.row, size.stemDiameter, size.crownRadius),
-      assumed: size.assumed,
+      assumed: treeAssumptions(tree, size),
     });
   });
   return found;

@@ -1,8 +1,9 @@
 import { speciesRow } from '../tables/species.js';
-import type { SpeciesRow } from '../tables/species-row.js';
+import type { SpeciesRow, SurveyRow } from '../tables/species-row.js';
 import { surveyTable } from '../tables/survey.js';
+import { metres } from '../units/quantity.js';
 import { DECAY } from './density.js';
-import { usualMatureSize } from './mature-size.js';
+import { MEDIAN_CROWN_RATIO, type UsualSize, usualMatureSize } from './mature-size.js';
 import { reachBeforeGenus } from './reach.js';
 
 const LEAST = 0.7;
@@ -15,10 +16,17 @@ export function genusOf(row: SpeciesRow): string {
   return row.botanical.replace(/^[x×]\s*/u, '').split(' ')[0] ?? '';
 }
 
+/** A usual mature tree of a surveyed genus. */
+export function surveyedTree(survey: SurveyRow): UsualSize {
+  const stem = survey.referenceStemM?.value;
+  if (stem === undefined) return usualMatureSize(speciesRow(survey.referenceSpecies));
+  return { stemDiameter: metres(stem), crownRadius: metres((MEDIAN_CROWN_RATIO * stem) / 2) };
+}
+
 function factors(): ReadonlyMap<string, number> {
   const found = new Map<string, number>();
   for (const survey of surveyTable) {
-    const { stemDiameter, crownRadius } = usualMatureSize(speciesRow(survey.referenceSpecies));
+    const { stemDiameter, crownRadius } = surveyedTree(survey);
     const predicted = REACH_SHARE_75 * reachBeforeGenus(stemDiameter, crownRadius);
     found.set(survey.genus, Math.min(MOST, Math.max(LEAST, survey.distance75M.value / predicted)));
   }

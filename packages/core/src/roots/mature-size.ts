@@ -8,7 +8,7 @@ import { stemForCrown } from './crown.js';
  */
 const USUAL_SHARE = 0.75;
 /** Median crown over stem diameter of measured trees: 24 (calculated from McPherson, van Doorn & Peper 2016). */
-const MEDIAN_CROWN_RATIO = 24;
+export const MEDIAN_CROWN_RATIO = 24;
 /** Palm stems do not thicken with age; a usual one (judgement). */
 const PALM_STEM_M = 0.35;
 const LEAST_M = 0.15;

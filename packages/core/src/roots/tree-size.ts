@@ -9,12 +9,15 @@ import { crownRadius, stemForCrown } from './crown.js';
 import { stemAfter } from './growth.js';
 import { usualMatureSize } from './mature-size.js';
 
+/** How a size came about: measured, or taken from what else is known of the tree. */
+type StemBasis = 'measured' | 'canopy' | 'planting' | 'usual';
+
 /** A tree's size now, with what had to be assumed and how much that widens the answer. */
 export interface TreeSize {
   readonly row: SpeciesRow;
   readonly stemDiameter: Metres;
   readonly crownRadius: Metres;
-  readonly assumed: readonly Assumption[];
+  readonly stemBasis: StemBasis;
   /** Standard deviation of the logarithm that the missing inputs add. */
   readonly extraLogSd: number;
 }
@@ -22,45 +25,68 @@ export interface TreeSize {
 /** A planted tree starts with a stem of an inch or so (judgement). */
 const PLANTED_STEM_M = 0.025;
 
-function stemOf(tree: Tree, row: SpeciesRow, nowYear: number): { stem: Metres; why: string | null } {
-  if (tree.stemDiameterM !== null) return { stem: metres(tree.stemDiameterM), why: null };
-  if (tree.canopyRadiusM !== null && row.form !== 'palm') {
-    return {
-      stem: stemForCrown(row, metres(tree.canopyRadiusM)),
-      why: 'trunk not given: taken from the canopy',
-    };
-  }
-  if (tree.plantedYear !== null && row.form !== 'palm') {
-    const age = Math.max(0, nowYear - tree.plantedYear);
-    return {
-      stem: stemAfter(row, metres(PLANTED_STEM_M), age),
-      why: 'trunk not given: grown from the year of planting',
-    };
-  }
-  return { stem: usualMatureSize(row).stemDiameter, why: 'trunk not given: a usual mature tree of its kind' };
+function stemBasisOf(tree: Tree, row: SpeciesRow): StemBasis {
+  if (tree.stemDiameterM !== null) return 'measured';
+  if (row.form === 'palm') return 'usual';
+  if (tree.canopyRadiusM !== null) return 'canopy';
+  return tree.plantedYear === null ? 'usual' : 'planting';
 }
+
+function stemOf(tree: Tree, row: SpeciesRow, basis: StemBasis, nowYear: number): Metres {
+  switch (basis) {
+    case 'measured':
+      return metres(tree.stemDiameterM as number);
+    case 'canopy':
+      return stemForCrown(row, metres(tree.canopyRadiusM as number));
+    case 'planting':
+      return stemAfter(row, metres(PLANTED_STEM_M), nowYear - (tree.plantedYear as number));
+    case 'usual':
+      return usualMatureSize(row).stemDiameter;
+  }
+}
+
+/** True where the kind of tree is a guess. */
+const kindUnknown = ({ species }: Tree): boolean => species.level === 'unknown' || species.level === 'group';
 
 /** Size of a tree at `nowYear`, from what was measured and the species' proportions. */
 export function treeSize(tree: Tree, nowYear: number): TreeSize {
   const row = speciesRow(tree.species.key);
-  const assumed: Assumption[] = [];
+  const stemBasis = stemBasisOf(tree, row);
+  const stemDiameter = stemOf(tree, row, stemBasis, nowYear);
   let variance = 0;
-  const assume = (field: string, value: number | string, why: string, logSd: number) => {
-    assumed.push({ path: `trees/${tree.id}/${field}`, value, why });
-    variance += logSd * logSd;
+  if (kindUnknown(tree)) variance += judgement.speciesUnknown.logSd ** 2;
+  if (stemBasis !== 'measured') variance += judgement.stemUnknown.logSd ** 2;
+  if (tree.canopyRadiusM === null) variance += modelConstants.crownFromStemLogSd.value ** 2;
+  return {
+    row,
+    stemDiameter,
+    crownRadius: tree.canopyRadiusM === null ? crownRadius(row, stemDiameter) : metres(tree.canopyRadiusM),
+    stemBasis,
+    extraLogSd: Math.sqrt(variance),
   };
-  if (tree.species.level === 'unknown' || tree.species.level === 'group') {
-    assume('species', row.common[0], 'species not known', judgement.speciesUnknown.logSd);
+}
+
+const STEM_WORDS: Readonly<Record<Exclude<StemBasis, 'measured'>, string>> = {
+  canopy: 'trunk not given: taken from the canopy',
+  planting: 'trunk not given: grown from the year of planting',
+  usual: 'trunk not given: a usual mature tree of its kind',
+};
+
+const toPlaces = (value: number, places: number): number => Math.round(value * 10 ** places) / 10 ** places;
+
+/** What had to be taken as given about a tree. */
+export function treeAssumptions(tree: Tree, size: TreeSize): Assumption[] {
+  const assumed: Assumption[] = [];
+  const assume = (field: string, value: number | string, why: string): void => {
+    assumed.push({ path: `trees/${tree.id}/${field}`, value, why });
+  };
+  if (kindUnknown(tree)) assume('species', size.row.common[0], 'species not known');
+  if (size.stemBasis !== 'measured') {
+    assume('stemDiameterM', toPlaces(size.stemDiameter, 3), STEM_WORDS[size.stemBasis]);
   }
-  const { stem, why } = stemOf(tree, row, nowYear);
-  if (why !== null) assume('stemDiameterM', Math.round(stem * 1000) / 1000, why, judgement.stemUnknown.logSd);
-  let crown = tree.canopyRadiusM === null ? null : metres(tree.canopyRadiusM);
-  if (crown === null) {
-    crown = crownRadius(row, stem);
-    const text = row.crownEquation
-      ? `canopy not given: from the trunk, by measured ${row.botanical}`
-      : 'canopy not given: from the trunk, by measured trees of all kinds';
-    assume('canopyRadiusM', Math.round(crown * 100) / 100, text, modelConstants.crownFromStemLogSd.value);
+  if (tree.canopyRadiusM === null) {
+    const by = size.row.crownEquation ? `measured ${size.row.botanical}` : 'measured trees of all kinds';
+    assume('canopyRadiusM', toPlaces(size.crownRadius, 2), `canopy not given: from the trunk, by ${by}`);
   }
-  return { row, stemDiameter: stem, crownRadius: crown, assumed, extraLogSd: Math.sqrt(variance) };
+  return assumed;
 }

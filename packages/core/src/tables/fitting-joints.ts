@@ -1,6 +1,4 @@
-import type { FittingType } from '../model/site.js';
-
-export interface FittingJoints {
+interface FittingJoints {
   /** Joints at the fitting; at a basin: for each pipe end connected to it. */
   readonly joints: number;
   readonly perPipeEnd: boolean;
@@ -8,7 +6,7 @@ export interface FittingJoints {
 }
 
 /** How many joints a fitting brings (common practice: count the sockets). */
-export const fittingJoints: Readonly<Record<FittingType, FittingJoints>> = {
+export const fittingJoints = {
   coupling: { joints: 1, perPipeEnd: false, why: 'one gap between two pipe ends' },
   bend: { joints: 2, perPipeEnd: false, why: 'a socket at each end' },
   reducer: { joints: 2, perPipeEnd: false, why: 'a socket at each end' },
@@ -19,4 +17,4 @@ export const fittingJoints: Readonly<Record<FittingType, FittingJoints>> = {
   downspout: { joints: 1, perPipeEnd: false, why: 'one adapter' },
   outlet: { joints: 0, perPipeEnd: false, why: 'the pipe ends in the open' },
   cap: { joints: 1, perPipeEnd: false, why: 'one socket' },
-};
+} as const satisfies Readonly<Record<string, FittingJoints>>;

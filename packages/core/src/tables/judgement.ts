@@ -1,17 +1,25 @@
+import type { SourceKey } from '../sources/bibliography.js';
 import { fromPsi } from '../units/pressure.js';
 
 /** A constant with the spread we give it. */
-export interface Judged<T> {
+interface Judged<T> {
   readonly value: T;
   /** Standard deviation of its natural logarithm; 0 where it is a rule rather than an estimate. */
   readonly logSd: number;
   readonly why: string;
+  /** Published work that orders or scales the choice. */
+  readonly restsOn: readonly SourceKey[];
 }
 
-const judged = <T>(value: T, logSd: number, why: string): Judged<T> => ({ value, logSd, why });
+const judged = <T>(value: T, logSd: number, why: string, ...restsOn: readonly SourceKey[]): Judged<T> => ({
+  value,
+  logSd,
+  why,
+  restsOn,
+});
 
 /** A spread that replaces a missing input. */
-const spread = (logSd: number, why: string): Judged<1> => ({ value: 1, logSd, why });
+const spread = (logSd: number, why: string): Judged<1> => judged(1, logSd, why);
 
 /** Every number of the model that is our own choice, in one place, with its spread. */
 export const judgement = {
@@ -20,6 +28,7 @@ export const judgement = {
     0.006,
     0.7,
     'scaled so that old foul mains in the inventory of Östberg and others (2012) come out at 0.065 a joint',
+    'ostberg-2012',
   ),
   /** Openness of a metre of perforated pipe against one unsealed joint. */
   perforatedUnwrappedPerM: judged(
@@ -40,6 +49,8 @@ export const judgement = {
     [0.6, 0.8, 1.0, 1.3, 1.6] as const,
     0.35,
     'lists disagree and the one field count found most species capable, so the range is kept modest',
+    'ostberg-2012',
+    'utility-root-list',
   ),
   /** Size weight: min(1, D / sizeFullM) ^ sizeExponent. */
   sizeExponent: judged(0.5, 0, 'roots in reach of a pipe grow slower than the stem'),
@@ -73,10 +84,11 @@ export const judgement = {
     [0.45, 0.6, 0.75, 0.95, 1.2] as const,
     0.35,
     'ends are half the 0.9 to 2.4 m a year in diameter of Gilman (1990); the middle is ours',
+    'gilman-1990',
   ),
   clockMinYears: judged(2, 0.35, 'roots need time to find a new trench even beside the stem'),
-  clockMaxYears: judged(10, 0.35, 'replacing a lost root system takes up to ten years (Gilman 1990)'),
-  cutClockYears: judged(2, 0.35, 'removal every one to two years is common (Randrup and others 2001)'),
+  clockMaxYears: judged(10, 0.35, 'replacing a lost root system takes up to ten years', 'gilman-1990'),
+  cutClockYears: judged(2, 0.35, 'removal every one to two years is common', 'randrup-2001'),
   reach: judged(1, 0.25, 'scatter of trees about the reach'),
   /** Spread common to all joint factors. */
   jointFactor: judged(1, 0.7, 'joints of one kind differ with the care taken'),

@@ -1,6 +1,6 @@
+import type { MaterialKey, PipeRow } from './pipe-row.js';
 import { plasticPipes } from './pipes/plastic.js';
 import { rigidPipes } from './pipes/rigid.js';
-import type { MaterialKey, PipeRow } from './pipe-row.js';
 
 /** Every material of the table; `unknown` last. */
 export const pipeTable: readonly PipeRow[] = [...plasticPipes, ...rigidPipes];

@@ -54,4 +54,6 @@ export interface SurveyRow {
   readonly distance75M: Cited<number>;
   /** Key of the species whose mature tree stands for the genus in that survey. */
   readonly referenceSpecies: string;
+  /** Stem of a usual mature tree of the survey where we set it, metres; else the species' usual one. */
+  readonly referenceStemM?: Cited<number>;
 }

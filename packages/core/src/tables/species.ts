@@ -1,4 +1,3 @@
-import type { SpeciesRow } from './species-row.js';
 import { applesAndThorns } from './species/apples-and-thorns.js';
 import { ashesAndLilacs } from './species/ashes-and-lilacs.js';
 import { birchesAndBeeches } from './species/birches-and-beeches.js';
@@ -19,6 +18,7 @@ import { smallGardenTrees } from './species/small-garden-trees.js';
 import { unknownTrees } from './species/unknown.js';
 import { warmClimate } from './species/warm-climate.js';
 import { willowsAndPoplars } from './species/willows-and-poplars.js';
+import type { SpeciesRow } from './species-row.js';
 
 const speciesRows: readonly SpeciesRow[] = [
   ...applesAndThorns,

@@ -13,7 +13,9 @@ export class Ids {
   /** The given id, or the next free one; a repeated id gets a number and is reported. */
   take(given: string | null, place: Place): string {
     if (given === null) return this.claim(`${this.prefix}${this.taken.size + 1}`);
-    if (!this.taken.has(given)) return this.claim(given);
+    const before = this.taken.size;
+    this.taken.add(given);
+    if (this.taken.size > before) return given;
     const renamed = this.claim(given);
     this.issues.add({
       code: 'duplicate-id',

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import type { IssueDetail, Place, Severity } from '../model/issue.js';
+import type { Origin } from '../model/site.js';
 import type { IssueList } from '../read/issue-list.js';
 import { yearOf } from '../units/calendar.js';
 import type { Properties } from './columns.js';
@@ -28,16 +29,23 @@ const TEXT_KEYS = new Set([
   'type',
 ]);
 
+/** True for a value that can stay as it is. */
+function isTidy(key: string, value: unknown): boolean {
+  if (value === null || value === undefined) return false;
+  if (typeof value !== 'string') return true;
+  return value.trim() !== '' && (TEXT_KEYS.has(key) || !NUMBER.test(value));
+}
+
 /** Blank texts are missing; numbers that travelled as text are numbers again. */
-export function tidy(properties: Properties): Record<string, unknown> {
+export function tidy(properties: Properties): Properties {
+  let clean = true;
+  for (const key in properties) clean = clean && isTidy(key, properties[key]);
+  if (clean) return properties;
   const tidied: Record<string, unknown> = {};
   for (const key in properties) {
     const value = properties[key];
-    if (value === null || value === undefined) continue;
-    if (typeof value === 'string') {
-      if (value.trim() === '') continue;
-      tidied[key] = !TEXT_KEYS.has(key) && NUMBER.test(value) ? Number(value) : value;
-    } else tidied[key] = value;
+    if (isTidy(key, value)) tidied[key] = value;
+    else if (typeof value === 'string' && value.trim() !== '') tidied[key] = Number(value);
   }
   return tidied;
 }
@@ -46,12 +54,13 @@ export function tidy(properties: Properties): Record<string, unknown> {
 export class PropertyReader {
   constructor(
     private readonly values: Readonly<Record<string, unknown>>,
-    readonly place: Place,
+    private readonly origin: Origin,
+    private readonly id: string,
     private readonly issues: IssueList,
   ) {}
 
   report(severity: Severity, detail: IssueDetail, path: string): void {
-    this.issues.add({ ...detail, severity, place: { ...this.place, path } });
+    this.issues.add({ ...detail, severity, place: { ...this.origin, feature: this.id, path } });
   }
 
   text(name: string): string | null {
@@ -84,43 +93,30 @@ export class PropertyReader {
   }
 
   /** A quantity in SI, whatever unit it was given in; two that disagree are an issue and the first counts. */
-  quantity(named: NamedQuantity): number | null {
-    return this.all(named, (value) => (typeof value === 'number' ? value : null));
-  }
-
-  /** Like `quantity`, for a list of values combined by `combine` after conversion. */
-  list(named: NamedQuantity, combine: (values: number[]) => number): number | null {
+  quantity(quantity: NamedQuantity): number | null {
     let found: number | null = null;
-    for (const unit in named.units) {
-      const value = this.values[`${named.base}_${unit}`];
-      const convert = named.units[unit] as (v: number) => number;
-      if (Array.isArray(value) && found === null) found = combine(value.map((v) => convert(Number(v))));
-    }
-    return found;
-  }
-
-  private all(named: NamedQuantity, pick: (value: unknown) => number | null): number | null {
-    let found: number | null = null;
-    let foundName = '';
-    for (const unit in named.units) {
-      const name = `${named.base}_${unit}`;
+    let first = '';
+    for (const { name, toSi } of quantity.names) {
       const raw = this.values[name];
-      if (raw === undefined) continue;
-      const value = pick(raw);
-      if (value === null) continue;
-      const si = (named.units[unit] as (v: number) => number)(value);
+      if (typeof raw !== 'number') continue;
+      const si = toSi(raw);
       if (found === null) {
         found = si;
-        foundName = name;
+        first = name;
       } else if (Math.abs(si - found) > DISAGREE * Math.max(Math.abs(si), Math.abs(found))) {
-        this.report(
-          'warning',
-          { code: 'units-disagree', first: foundName, second: name },
-          `properties.${name}`,
-        );
+        this.report('warning', { code: 'units-disagree', first, second: name }, `properties.${name}`);
       }
     }
     return found;
+  }
+
+  /** A list of values made one by `combine` after conversion. */
+  list(quantity: NamedQuantity, combine: (values: number[]) => number): number | null {
+    for (const { name, toSi } of quantity.names) {
+      const value = this.values[name];
+      if (Array.isArray(value)) return combine(value.map((v) => toSi(Number(v))));
+    }
+    return null;
   }
 }
 
@@ -148,7 +144,7 @@ function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
 /** Properties that passed their schema, or null where one did not: then the issues are reported. */
 export function checkProperties(
   schema: z.ZodType,
-  values: Record<string, unknown>,
+  values: Properties,
   place: Place,
   issues: IssueList,
 ): boolean {

@@ -1,9 +1,8 @@
 import { fromCentimetres, fromFeet, fromInches, fromMillimetres, fromSquareFeet } from '../units/length.js';
 
-/** A quantity in the site file: its name without unit, and how each unit it may carry becomes SI. */
+/** A quantity in the site file: the names it may stand under, by unit, and how each becomes SI. */
 export interface NamedQuantity {
-  readonly base: string;
-  readonly units: Readonly<Record<string, (value: number) => number>>;
+  readonly names: readonly { readonly name: string; readonly toSi: (value: number) => number }[];
 }
 
 const LONG = { m: (v: number) => v, ft: fromFeet };
@@ -11,8 +10,11 @@ const STEM = { cm: fromCentimetres, in: fromInches, m: (v: number) => v };
 const PIPE = { mm: fromMillimetres, in: fromInches };
 const AREA = { m2: (v: number) => v, ft2: fromSquareFeet };
 
-const lengthNamed = (base: string): NamedQuantity => ({ base, units: LONG });
-const stemNamed = (base: string): NamedQuantity => ({ base, units: STEM });
+function named(base: string, units: Readonly<Record<string, (value: number) => number>>): NamedQuantity {
+  return { names: Object.entries(units).map(([unit, toSi]) => ({ name: `${base}_${unit}`, toSi })) };
+}
+const lengthNamed = (base: string): NamedQuantity => named(base, LONG);
+const stemNamed = (base: string): NamedQuantity => named(base, STEM);
 
 /** Every quantity that may be given in more than one unit, by its name without unit. */
 export const quantities = {
@@ -21,11 +23,11 @@ export const quantities = {
   stems: stemNamed('stems'),
   canopyRadius: lengthNamed('canopy_radius'),
   height: lengthNamed('height'),
-  size: { base: 'size', units: PIPE },
+  size: named('size', PIPE),
   piece: lengthNamed('piece'),
   depthStart: lengthNamed('depth_start'),
   depthEnd: lengthNamed('depth_end'),
-  serves: { base: 'serves', units: AREA },
+  serves: named('serves', AREA),
   at: lengthNamed('at'),
   to: lengthNamed('to'),
   barrierDepth: lengthNamed('depth'),
@@ -33,5 +35,4 @@ export const quantities = {
 } as const satisfies Record<string, NamedQuantity>;
 
 /** Property names of a quantity: `dbh_cm`, `dbh_in`, `dbh_m`. */
-export const namesOf = (quantity: NamedQuantity): string[] =>
-  Object.keys(quantity.units).map((unit) => `${quantity.base}_${unit}`);
+export const namesOf = (quantity: NamedQuantity): string[] => quantity.names.map(({ name }) => name);

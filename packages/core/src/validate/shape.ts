@@ -29,6 +29,12 @@ function positionsOf(geometry: Geometry): Position[] {
   }
 }
 
+function hasExcessDigits(degrees: number): boolean {
+  const scaled = degrees * 10 ** DECIMALS;
+  // at 180 degrees a double still tells 1e-13: what is left after rounding is digits, not noise
+  return Math.abs(scaled - Math.round(scaled)) > 1e-3;
+}
+
 /** @returns false where the coordinates cannot be longitudes and latitudes at all. */
 function checkPositions(positions: readonly Position[], severity: Severity, report: Report): boolean {
   let usable = true;
@@ -56,8 +62,7 @@ function checkPositions(positions: readonly Position[], severity: Severity, repo
   if (usable && east - west > 180) report('warning', { code: 'antimeridian' }, 'geometry.coordinates');
   const first = positions[0];
   if (first !== undefined) {
-    const scaled = (first[0] as number) * 10 ** DECIMALS;
-    if (Math.abs(scaled - Math.round(scaled)) > 1e-3 * Math.max(1, Math.abs(scaled) * 1e-9)) {
+    if (hasExcessDigits(first[0] as number)) {
       const decimals = (String(first[0]).split('.')[1] ?? '').length;
       report('warning', { code: 'excess-precision', decimals }, 'geometry.coordinates');
     }
@@ -159,12 +164,20 @@ function checkBox(feature: Feature, positions: readonly Position[], report: Repo
   if (!fits && (west as number) <= (east as number)) report('warning', { code: 'bbox-order' }, 'bbox');
 }
 
+/** True for the usual point, of which a town has a million: two numbers on the globe, no more digits than needed. */
+function isPlain(position: Position): boolean {
+  const lon = position[0] as number;
+  const lat = position[1] as number;
+  return position.length === 2 && Math.abs(lon) <= 180 && Math.abs(lat) <= 90 && !hasExcessDigits(lon);
+}
+
 /**
  * Own checks on coordinates, past what RFC 7946 forbids.
  * @param used whether the feature would be used: then what makes it unusable is an error, else a warning.
  * @returns true where the geometry can be used.
  */
 export function checkShape(feature: Feature, place: Place, used: boolean, issues: IssueList): boolean {
+  if (used && feature.geometry?.type === 'Point' && isPlain(feature.geometry.coordinates)) return true;
   const report: Report = (severity, detail, path = 'geometry') => {
     issues.add({ ...detail, severity, place: { ...place, path } });
   };

@@ -135,11 +135,11 @@ export class SiteBuilder {
     geometry: Geometry | null,
     givenId: string | null,
     origin: Origin,
-    values: Record<string, unknown>,
+    values: Properties,
     givenPlace: Place,
   ): void {
     const id = this.ids[kind].take(givenId, givenPlace);
-    const reader = new PropertyReader(values, { ...givenPlace, feature: id }, this.issues);
+    const reader = new PropertyReader(values, origin, id, this.issues);
     if (kind === 'finding') {
       const finding = buildFinding(id, origin, reader);
       if (finding) this.findings.push(finding);
@@ -153,7 +153,7 @@ export class SiteBuilder {
     position: readonly [number, number],
     id: string,
     origin: Origin,
-    values: Record<string, unknown>,
+    values: Properties,
     reader: PropertyReader,
   ): void {
     if (kind === 'tree') {

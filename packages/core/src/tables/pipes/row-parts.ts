@@ -1,5 +1,5 @@
-import { type Cited, cite } from '../../sources/cited.js';
 import type { SourceKey } from '../../sources/bibliography.js';
+import { type Cited, cite } from '../../sources/cited.js';
 import type { HowKnown } from '../../sources/how-known.js';
 import { fromFeet, fromInches } from '../../units/length.js';
 import { fromPsi } from '../../units/pressure.js';

@@ -1,5 +1,6 @@
-import { cite } from '../../sources/cited.js';
+import { type Cited, cite } from '../../sources/cited.js';
 import type { SpeciesRow, VigourClass, WaterDemand } from '../species-row.js';
+import { USUAL_GROWTH } from './row.js';
 import { waterOfGenus } from './water-of-genus.js';
 
 const DEMAND_ORDER: readonly WaterDemand[] = ['low', 'moderate', 'high'];
@@ -13,9 +14,35 @@ function median(values: readonly number[]): number {
   return (lower + upper) / 2;
 }
 
+/** Inventories that name the genus only mostly mean its usual town trees, which are those that were measured. */
+function genusCrown(of: readonly SpeciesRow[], place: string): Cited<number> {
+  const crowns = of.map((row) => row.matureCrownM);
+  const measured = crowns.filter((crown) => crown.source === 'mcpherson-2016').map((crown) => crown.value);
+  return measured.length > 0
+    ? cite(
+        median(measured),
+        'mcpherson-2016',
+        'calculated',
+        `median of the ${measured.length} measured ${place}`,
+      )
+    : cite(median(crowns.map((crown) => crown.value)), 'our-judgement', 'judgement', `median ${place}`);
+}
+
+function genusGrowth(of: readonly SpeciesRow[], place: string): Cited<number> {
+  const measured = of.map((row) => row.dbhGrowthCmPerYear).filter((growth) => growth !== USUAL_GROWTH);
+  return measured.length > 0
+    ? cite(
+        median(measured.map((growth) => growth.value)),
+        'mcpherson-2016',
+        'calculated',
+        `median of the ${measured.length} measured ${place}`,
+      )
+    : USUAL_GROWTH;
+}
+
 /**
- * A tree of which only the genus is known, from the species of that genus in the table: the median vigour and
- * crown, the greatest height (note 3 of the building standard's table), the highest water demand.
+ * A tree of which only the genus is known, from the species of that genus in the table: the median vigour, the
+ * median crown of the measured, the greatest height (note 3 of the building standard's table), the highest water demand.
  */
 export function genusRow(
   genus: string,
@@ -53,20 +80,10 @@ export function genusRow(
       'judgement',
       `note 3: the greatest ${place}`,
     ),
-    matureCrownM: cite(
-      median(of.map((row) => row.matureCrownM.value)),
-      'our-judgement',
-      'judgement',
-      `median ${place}`,
-    ),
+    matureCrownM: genusCrown(of, place),
     crownRatio:
       ratios.length === 0 ? null : cite(median(ratios), 'mcpherson-2016', 'calculated', `median ${place}`),
     crownEquation: null,
-    dbhGrowthCmPerYear: cite(
-      median(of.map((row) => row.dbhGrowthCmPerYear.value)),
-      'mcpherson-2016',
-      'calculated',
-      `median ${place}`,
-    ),
+    dbhGrowthCmPerYear: genusGrowth(of, place),
   };
 }

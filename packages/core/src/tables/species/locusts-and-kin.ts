@@ -94,6 +94,8 @@ export const locustsAndKin: readonly SpeciesRow[] = [
   remembered('Acacia dealbata', ['silver wattle'], 3, 15, 10),
   remembered('Acacia baileyana', ['Cootamundra wattle', "Bailey's acacia"], 3, 8, 8),
   remembered('Parkinsonia florida', ['blue palo verde'], 2, 9, 9, { synonyms: ['Cercidium floridum'] }),
+  remembered('Parkinsonia aculeata', ['Jerusalem thorn', 'Mexican palo verde'], 2, 8, 8),
+  remembered('Prosopis chilensis', ['Chilean mesquite', 'algarrobo'], 3, 11, 12),
   remembered('Prosopis glandulosa', ['honey mesquite'], 3, 9, 11),
   remembered('Erythrina crista-galli', ['cockspur coral tree'], 4, 8, 8),
   remembered('Erythrina caffra', ['coast coral tree'], 4, 15, 16),

@@ -11,7 +11,14 @@ export const palms: readonly SpeciesRow[] = [
     height: book(25),
     crown: book(3.5),
   }),
-  remembered('Washingtonia filifera', ['California fan palm', 'desert fan palm'], 2, 16, 5, { form: 'palm' }),
+  remembered(
+    'Washingtonia filifera',
+    ['California fan palm', 'desert fan palm', 'California palm'],
+    2,
+    16,
+    5,
+    { form: 'palm' },
+  ),
   species('Phoenix canariensis', ['Canary Island date palm', 'Canary date palm'], {
     form: 'palm',
     vigour: listed(2, 'utility-root-list', 'high; roots fibrous'),

@@ -1,5 +1,5 @@
-import { type Cited, cite } from '../../sources/cited.js';
 import type { SourceKey } from '../../sources/bibliography.js';
+import { type Cited, cite } from '../../sources/cited.js';
 import type { CrownEquation, SpeciesRow, TreeForm, VigourClass, WaterDemand } from '../species-row.js';
 import { waterOfGenus } from './water-of-genus.js';
 
@@ -60,7 +60,7 @@ export function equation(row: CrownEquation): Cited<CrownEquation> {
   return cite(row, 'mcpherson-2016', 'read', 'table TS6 of the data');
 }
 
-export interface MeasuredTree {
+interface MeasuredTree {
   readonly form?: TreeForm;
   readonly synonyms?: readonly string[];
   readonly vigour: Cited<VigourClass>;

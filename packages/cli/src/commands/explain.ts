@@ -1,0 +1,92 @@
+import { type LineResult, type RankResult, rank, type SegmentResult, type Site } from '@rootreach/core';
+import type { Args } from '../args.js';
+import { CannotDo } from '../cannot-do.js';
+import type { Command, ExitCode } from '../command.js';
+import { type Scoring, scoringFrom, scoringOptions, siteOptions } from '../common-options.js';
+import { exitCodeFor } from '../exit-code.js';
+import type { Io } from '../io.js';
+import { nearest } from '../nearest.js';
+import { needLines } from '../need-lines.js';
+import { pageFor, unitsFor } from '../page.js';
+import { type Explained, explanation } from '../print/explanation.js';
+import { reportIssues } from '../print/issues.js';
+import { json } from '../print/json.js';
+import { plainSources, sourcesBehind } from '../print/source-list.js';
+import { Progress } from '../progress.js';
+import { readFiles } from '../read-files.js';
+import { outputPath, writeOutput } from '../write-output.js';
+
+/** How many of the worst are looked through before all are: describing every segment of a town takes long. */
+const FIRST_LOOKS = [1, 200, 3000];
+
+interface Found {
+  readonly result: RankResult;
+  readonly segment: SegmentResult;
+}
+
+/** The segment asked for, or the worst one. */
+function findSegment(site: Site, scoring: Scoring, wanted: string | undefined): Found {
+  for (const top of [...FIRST_LOOKS, undefined]) {
+    const result = rank(site, { ...scoring, ...(top === undefined ? {} : { top }) });
+    const segment = result.segments.find(({ id }) => wanted === undefined || id === wanted);
+    if (segment !== undefined) return { result, segment };
+    const all = result.segments.length === result.totals.segments;
+    if (!all) continue;
+    if (wanted === undefined) throw new CannotDo('there is no stretch of line to explain in what was read');
+    const ids = result.segments.map(({ id }) => id);
+    const close = nearest(wanted, ids);
+    const hint = close.length > 0 ? `nearest: ${close.join(', ')}` : `there is, for instance, ${ids[0]}`;
+    throw new CannotDo(`there is no segment '${wanted}'; ${hint}`);
+  }
+  throw new CannotDo(`there is no segment '${wanted}'`);
+}
+
+function explain({ result, segment }: Found, site: Site): Explained {
+  const ids = new Set(segment.trees.map(({ id }) => id));
+  return {
+    site: result.site,
+    asOf: result.asOf,
+    horizonYears: result.horizonYears,
+    segments: result.totals.segments,
+    segment,
+    line: result.lines.find(({ drainId }) => drainId === segment.drainId) as LineResult,
+    trees: result.trees.filter(({ id }) => ids.has(id)),
+    sources: sourcesBehind(segment, site),
+    cautions: result.cautions,
+  };
+}
+
+async function run(args: Args, io: Io): Promise<ExitCode> {
+  const scoring = scoringFrom(args, io);
+  const asked = args.choice('units', ['us', 'metric']);
+  const wanted = args.text('segment');
+  const out = outputPath(args);
+  const progress = new Progress(io);
+  const { site, issues: found } = await readFiles(args, io);
+  needLines(site, found, io);
+  progress.step('Scoring', site.trees.length + site.drains.length);
+  const answer = findSegment(site, scoring, wanted);
+  const issues = [...found, ...answer.result.issues];
+  reportIssues(issues, io);
+  const { schema, model } = answer.result;
+  const explained = explain(answer, site);
+  const { segments: _all, ...parts } = explained;
+  const text = args.flag('json')
+    ? json({ schema, model, ...parts, sources: plainSources(explained.sources) })
+    : explanation(explained, pageFor(unitsFor(asked, site), out, io));
+  await writeOutput(text, out, io);
+  return exitCodeFor(issues);
+}
+
+/** Says why one segment stands where it does. */
+export const explainCommand: Command = {
+  summary: 'one stretch: why there, which trees, what would change it, where that is known from',
+  usage: 'rootreach explain FILE... [--segment ID] [options]',
+  examples: ['rootreach explain yard.geojson --segment main/4', 'rootreach explain yard.geojson'],
+  options: {
+    segment: { value: 'ID', text: 'which, as rank names it, such as main/4; the worst one if not given' },
+    ...scoringOptions,
+    ...siteOptions,
+  },
+  run,
+};

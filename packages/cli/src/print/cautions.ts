@@ -1,0 +1,30 @@
+import type { Caution } from '@rootreach/core';
+
+/** The same cautions in as few words as they bear. */
+const short: Readonly<Record<Caution['code'], string>> = {
+  'locate-utilities': 'have buried utilities located and wait for the marks',
+  'trench-walls': 'slope, shore or box trench walls',
+  'cutting-near-trunk': 'cutting roots near a trunk can bring the tree down: ask a certified arborist',
+  'protected-trees': 'trees may be protected',
+  'saws-in-soil': 'saws kick back in soil',
+  'screening-only': 'These are screening estimates, not a survey and not engineering.',
+  'local-code': 'Local code and licensed people decide.',
+};
+
+const BEFORE_DIGGING: readonly Caution['code'][] = [
+  'locate-utilities',
+  'trench-walls',
+  'cutting-near-trunk',
+  'protected-trees',
+  'saws-in-soil',
+];
+
+/** One paragraph of the cautions that were given. */
+export function shortCautions(cautions: readonly Caution[]): string {
+  const given = new Set(cautions.map(({ code }) => code));
+  const digging = BEFORE_DIGGING.filter((code) => given.has(code)).map((code) => short[code]);
+  const rest = (['screening-only', 'local-code'] as const)
+    .filter((code) => given.has(code))
+    .map((code) => short[code]);
+  return [`Before anybody digs or cuts: ${digging.join('; ')}.`, ...rest].join(' ');
+}

@@ -1,0 +1,3 @@
+/** `1 line`, `1,204 lines`. */
+export const count = (n: number, one: string, many = `${one}s`): string =>
+  `${n.toLocaleString('en')} ${n === 1 ? one : many}`;

@@ -1,0 +1,141 @@
+import {
+  adviceFor,
+  bandMeaning,
+  type Caution,
+  type LineResult,
+  reasonFor,
+  type SegmentResult,
+  type TreeZones,
+  wordChance,
+} from '@rootreach/core';
+import { assumptionLines } from './assumptions.js';
+import { chanceRange, fall, percent } from './chance.js';
+import { count } from './count.js';
+import { depth, length, span, trunk, type Units } from './lengths.js';
+import { printable } from './printable.js';
+import type { Page } from './rank-table.js';
+import { knownPhrase } from './segment-phrases.js';
+import { siteTitle } from './site-title.js';
+import { type SourceUse, wordSource } from './source-list.js';
+import { lineName, whereOf } from './where.js';
+import { wrap } from './wrap.js';
+
+/** All that is said about one segment. */
+export interface Explained {
+  readonly site: { readonly name: string | null; readonly invented: boolean };
+  readonly asOf: string;
+  readonly horizonYears: number;
+  /** Segments of the whole site. */
+  readonly segments: number;
+  readonly segment: SegmentResult;
+  readonly line: LineResult;
+  readonly trees: readonly TreeZones[];
+  readonly sources: readonly SourceUse[];
+  readonly cautions: readonly Caution[];
+}
+
+const LABEL_WIDTH = 14;
+
+/** A heading at the left, its sentences beside it. */
+function section(label: string, sentences: readonly string[], { width, style }: Page): string[] {
+  const pad = ' '.repeat(LABEL_WIDTH);
+  const lines = sentences.map(
+    (sentence) => pad + wrap(sentence, width - LABEL_WIDTH, 2).replaceAll('\n', `\n${pad}`),
+  );
+  const [first = pad, ...rest] = lines;
+  return [`${style.strong(label.padEnd(LABEL_WIDTH))}${first.slice(LABEL_WIDTH)}`, ...rest];
+}
+
+function whereLines({ segment, line }: Explained, units: Units): string[] {
+  return [
+    `${whereOf(segment, units)}, on ${lineName(segment)}.`,
+    `${span(segment.startM, segment.endM, units)} from the outlet end of ${length(line.lengthM, units)} of ${line.materialName}, about ${depth(segment.depthM, units)} deep.`,
+  ];
+}
+
+function chanceLines({ segment, horizonYears, segments }: Explained): string[] {
+  const { chance, inWorstTenth, known } = segment;
+  const what = known === null ? 'that roots get in' : 'that it is stopped up';
+  const seen = knownPhrase(segment);
+  return [
+    ...(seen === null ? [] : [`On record and not dealt with since: ${seen}.`]),
+    `${wordChance(chance)}, ${what} within ${count(horizonYears, 'year')}: ${chanceRange(chance)}. The range holds 8 times in 10.`,
+    `Rank ${segment.rank} of ${count(segments, 'segment')}. ${
+      inWorstTenth === null
+        ? 'How sure that is was not worked out for so many.'
+        : `It is really among the worst tenth with a chance of ${percent(inWorstTenth)} %.`
+    }`,
+  ];
+}
+
+function treeLines({ segment, trees }: Explained, units: Units): string[] {
+  const lines = segment.trees.map(({ id, name, share, distanceM }) => {
+    const tree = trees.find((zones) => zones.id === id);
+    const size =
+      tree === undefined
+        ? ''
+        : `; trunk ${trunk(tree.stemDiameterM, units)}, canopy to ${length(tree.driplineM, units)}, roots to about ${length(tree.reachM, units)}`;
+    return `${name} (${id}), ${length(distanceM, units)} away: ${percent(share)} % of the chance${size}.`;
+  });
+  return lines.length === 0 ? ['No tree reaches it.'] : lines;
+}
+
+const entries = (value: number): string => value.toFixed(2);
+
+function wayLines({ segment, horizonYears }: Explained): string[] {
+  const { joints, slots, crush } = segment.expectedEntries;
+  const why = reasonFor(segment);
+  return [
+    ...(why === '' ? [] : [`Mostly: ${why}.`]),
+    `Expected entries in ${count(horizonYears, 'year')}: ${entries(joints)} by joints, ${entries(slots)} by slots, ${entries(crush)} by crushing.`,
+    `${count(segment.joints.count, 'joint')} here (by ${segment.joints.basis}).`,
+  ];
+}
+
+function insideLines({ segment }: Explained, units: Units): string[] {
+  const { dripline, trunkMultiple, structural, reach } = segment.overlapM;
+  const part = (lengthM: number, where: string): string => `${length(lengthM, units)} ${where}`;
+  return [
+    `Of ${length(segment.lengthM, units)}: ${[
+      part(dripline, 'under a canopy'),
+      part(trunkMultiple, 'within 12 trunk diameters'),
+      part(structural, 'among structural roots'),
+      part(reach, 'within root reach'),
+    ].join(', ')}.`,
+  ];
+}
+
+function changeLines({ segment }: Explained): string[] {
+  const lines = segment.drivers.map(
+    ({ change, scoreWithout }) => `${change}: ${fall(segment.score, scoreWithout)}`,
+  );
+  return lines.length === 0 ? ['Nothing that we can work out would move it much.'] : lines;
+}
+
+/** Why one segment stands where it does, what would change it, and where that is known from. */
+export function explanation(given: Explained, page: Page): string {
+  const explained = printable(given);
+  const { segment, site, asOf, sources, cautions } = explained;
+  const { units, width, style } = page;
+  const assumed = assumptionLines(segment.assumed, units);
+  const lines = [
+    style.strong(wrap(`${segment.id}: ${segment.band}. ${adviceFor(segment)}.`, width)),
+    wrap(`${siteTitle(site)}, as of ${asOf}. '${segment.band}' means: ${bandMeaning[segment.band]}.`, width),
+    '',
+    ...section('Where', whereLines(explained, units), page),
+    ...section('Chance', chanceLines(explained), page),
+    ...section('Trees', treeLines(explained, units), page),
+    ...section('Ways in', wayLines(explained), page),
+    ...section('Inside', insideLines(explained, units), page),
+    ...section('Would change', changeLines(explained), page),
+    ...section('Next look', [`By ${segment.nextLook}.`], page),
+    ...section('Assumed', assumed.length === 0 ? ['Nothing.'] : assumed, page),
+    ...section('Sources', sources.map(wordSource), page),
+    ...section(
+      'Cautions',
+      cautions.map(({ text }) => text),
+      page,
+    ),
+  ];
+  return `${lines.join('\n')}\n`;
+}

@@ -1,0 +1,48 @@
+import { adviceFor, type Driver, reasonFor, type SegmentResult } from '@rootreach/core';
+import { fall, percent } from './chance.js';
+import { length, type Units } from './lengths.js';
+
+const SEEN = {
+  clear: 'seen clear',
+  fine: 'fine roots seen',
+  mass: 'a root mass seen',
+  full: 'seen full of roots',
+  crushed: 'seen crushed',
+  sag: 'a sag seen',
+  offset: 'an offset joint seen',
+} as const;
+
+/** What a camera found and nobody has dealt with: `a root mass seen in 2024`. */
+export function knownPhrase({ known }: SegmentResult): string | null {
+  if (known === null) return null;
+  return known.year === null ? SEEN[known.seen] : `${SEEN[known.seen]} in ${Math.floor(known.year)}`;
+}
+
+/** The tree that brings most: `American elm (elm) 10 ft away, 83 %`. */
+export function treePhrase({ trees }: SegmentResult, units: Units): string | null {
+  const tree = trees[0];
+  if (tree === undefined) return null;
+  return `${tree.name} (${tree.id}) ${length(tree.distanceM, units)} away, ${percent(tree.share)} %`;
+}
+
+/** The change short of felling a tree that would help most. */
+export function bestChange({ drivers }: SegmentResult): Driver | undefined {
+  return drivers.find(({ code }) => code !== 'tree-absent');
+}
+
+export function changePhrase(segment: SegmentResult): string | null {
+  const best = bestChange(segment);
+  return best === undefined ? null : `${best.change}: ${fall(segment.score, best.scoreWithout)}`;
+}
+
+/** Why a segment stands where it does, as short phrases. */
+export function whyPhrases(segment: SegmentResult, units: Units): string[] {
+  const phrases = [knownPhrase(segment), treePhrase(segment, units), reasonFor(segment)];
+  return phrases.filter((phrase) => phrase !== null && phrase !== '') as string[];
+}
+
+/** What to do about it, and what would help most. */
+export function doPhrases(segment: SegmentResult): string[] {
+  const change = changePhrase(segment);
+  return change === null ? [adviceFor(segment)] : [adviceFor(segment), change];
+}

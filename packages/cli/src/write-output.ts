@@ -1,0 +1,52 @@
+import { rename, rm, stat, writeFile } from 'node:fs/promises';
+import { basename, dirname, join, resolve } from 'node:path';
+import type { Args } from './args.js';
+import { CannotDo } from './cannot-do.js';
+import type { Io } from './io.js';
+
+const REASONS: Readonly<Record<string, string>> = {
+  ENOENT: 'no such folder',
+  ENOTDIR: 'no such folder',
+  EACCES: 'not allowed to write there',
+  EPERM: 'not allowed to write there',
+  EROFS: 'not allowed to write there',
+  EISDIR: 'that is a folder',
+  ENOSPC: 'the disk is full',
+};
+
+const isFolder = async (path: string): Promise<boolean> =>
+  (await stat(path).catch(() => null))?.isDirectory() ?? false;
+
+/** Writes beside the target and renames, so that a reader sees the old file or the whole new one. */
+async function writeWhole(path: string, text: string): Promise<void> {
+  if (await isFolder(path)) throw new CannotDo(`cannot write ${path}: that is a folder`);
+  const beside = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
+  try {
+    await writeFile(beside, text, { flag: 'wx' });
+    await rename(beside, path);
+  } catch (error) {
+    await rm(beside, { force: true });
+    const { code, message } = error as NodeJS.ErrnoException;
+    throw new CannotDo(`cannot write ${path}: ${REASONS[code ?? ''] ?? message}`);
+  }
+}
+
+/** Where the result goes, checked before the work is done. */
+export function outputPath(args: Args): string | undefined {
+  const path = args.text('out');
+  if (path === undefined) return undefined;
+  if (args.files.some((file) => file !== '-' && resolve(file) === resolve(path))) {
+    throw new CannotDo(`--out names an input file: ${path}`);
+  }
+  return path;
+}
+
+/** Prints the result, or writes it to the file asked for and says so. */
+export async function writeOutput(text: string, path: string | undefined, io: Io): Promise<void> {
+  if (path === undefined) {
+    io.stdout.write(text);
+    return;
+  }
+  await writeWhole(path, text);
+  io.stderr.write(`Wrote ${path}.\n`);
+}

@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import { type PlacedFinding, placeFinding } from '../../../packages/core/src/line/find.js';
+import { layOutLines } from '../../../packages/core/src/line/line-model.js';
+import type { Issue } from '../../../packages/core/src/model/issue.js';
+import { type Scene, scene } from '../../scenes/scene.js';
+
+/** 30 m from a basin at the upper end down to an outlet; a wye 12 m above the outlet. */
+const drawn = (flow: string): Scene =>
+  scene()
+    .drain({
+      id: 'main',
+      path: [
+        [0, 0],
+        [30, 0],
+      ],
+      flow,
+    })
+    .fitting({ id: 'B1', type: 'basin', at: [0, 0] })
+    .fitting({ id: 'W1', type: 'wye', at: [18, 0] });
+
+function placed(properties: Readonly<Record<string, unknown>>, flow = 'as-drawn'): PlacedFinding | Issue {
+  const site = drawn(flow)
+    .finding({ id: 'seen', drain: 'main', seen: 'mass', ...properties })
+    .site();
+  const line = layOutLines(site, 3).at(0);
+  return placeFinding(line, site.findings[0] as PlacedFinding['finding']);
+}
+
+function stretch(properties: Readonly<Record<string, unknown>>, flow?: string): [number, number] {
+  const found = placed(properties, flow);
+  if ('code' in found) throw new Error(`an issue instead of a place: ${JSON.stringify(found)}`);
+  return [found.fromM, found.toM].map((m) => Math.round(m * 1e6) / 1e6) as [number, number];
+}
+
+function reasonAgainst(properties: Readonly<Record<string, unknown>>): string {
+  const found = placed(properties);
+  return 'code' in found && found.code === 'finding-misplaced' ? found.reason : 'placed';
+}
+
+// stations count from the outlet end, which is the last point as drawn here
+describe('what a reel saw', () => {
+  it('lies as far from the first point as drawn as the counter says', () => {
+    expect(stretch({ from: 'start', at_m: 4, to_m: 6 })).toEqual([24, 26]);
+    expect(stretch({ at_m: 4, to_m: 6 })).toEqual([24, 26]);
+  });
+
+  it('lies as far from the last point as drawn', () => {
+    expect(stretch({ from: 'end', at_m: 4, to_m: 6 })).toEqual([4, 6]);
+  });
+
+  it('keeps to the ends as drawn where the water runs the other way', () => {
+    expect(stretch({ from: 'start', at_m: 4, to_m: 6 }, 'reversed')).toEqual([4, 6]);
+    expect(stretch({ from: 'end', at_m: 4, to_m: 6 }, 'reversed')).toEqual([24, 26]);
+  });
+
+  it('lies upstream of a fitting part-way, or downstream where there is no room upstream', () => {
+    expect(stretch({ from: 'W1', at_m: 2, to_m: 5 })).toEqual([14, 17]);
+    expect(stretch({ from: 'B1', at_m: 2, to_m: 5 })).toEqual([25, 28]);
+  });
+
+  it('is a place where only one reading was taken', () => {
+    expect(stretch({ from: 'end', at_m: 7.5 })).toEqual([7.5, 7.5]);
+  });
+
+  it('is the same stretch with its readings in either order', () => {
+    expect(stretch({ from: 'end', at_m: 6, to_m: 4 })).toEqual([4, 6]);
+  });
+
+  it('may overrun the end by what a counter is off, and then stops at the end', () => {
+    expect(stretch({ from: 'end', at_m: 28, to_m: 30.4 })).toEqual([28, 30]);
+  });
+
+  it('is an issue where the reel ran past the end', () => {
+    expect(reasonAgainst({ from: 'end', at_m: 33 })).toBe("the reel ran 3.0 m past the end of line 'main'");
+    expect(reasonAgainst({ from: 'end', at_m: 3, to_m: 31.5 })).toBe(
+      "the reel ran 1.5 m past the end of line 'main'",
+    );
+  });
+
+  it('is an issue where the place it started from is not on the line', () => {
+    expect(reasonAgainst({ from: 'B9', at_m: 1 })).toBe("no fitting 'B9' on line 'main'");
+  });
+
+  it('is measured in feet where the crew reads feet', () => {
+    expect(stretch({ from: 'end', at_ft: 10 })).toEqual([3.048, 3.048]);
+  });
+});
