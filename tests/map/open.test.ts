@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { engineInPlace } from '../../apps/map/src/engine.js';
 import { opener } from '../../apps/map/src/open.js';
 import * as state from '../../apps/map/src/state.js';
@@ -10,6 +10,10 @@ const page = opener(engineInPlace(tasks));
 beforeEach(async () => {
   state.problem.value = null;
   await page.openInputs([siteText('corner-lot')], 'corner-lot', 'tail/3');
+});
+
+afterEach(() => {
+  vi.unstubAllGlobals();
 });
 
 describe('opening files', () => {
@@ -55,8 +59,35 @@ describe('opening files', () => {
   });
 
   it('says so when a file of the page itself is not there', async () => {
-    await page.openServed('http://127.0.0.1:9/opened.json', null);
-    expect(state.problem.value).toMatch(/opened\.json/);
-    expect(state.busy.value).toBe(false);
+    vi.stubGlobal('fetch', async () => new Response('', { status: 404 }));
+    const before = state.opened.value;
+    await page.openServed('opened.json', null);
+    expect(state.problem.value).toMatch(/opened\.json: it is not there/);
+    expect(state.opened.value).toBe(before);
+  });
+
+  it('opens what a local server hands over', async () => {
+    const files = [siteText('french-drain-plan')];
+    vi.stubGlobal('fetch', async () => new Response(JSON.stringify({ files })));
+    expect(await page.openServed('opened.json', null)).toBe(true);
+    expect(state.opened.value?.site.name).toMatch(/french drain/i);
+    expect(await page.openServed('', null)).toBe(false);
+  });
+
+  it('shows the site asked for last, whichever arrives first', async () => {
+    const arrivals = new Map<string, (answer: Response) => void>();
+    vi.stubGlobal(
+      'fetch',
+      (address: string) => new Promise<Response>((arrive) => arrivals.set(address, arrive)),
+    );
+    const first = page.openDemo('small-campus');
+    const second = page.openDemo('french-drain-plan');
+    const [campus, french] = [...arrivals.values()];
+    french?.(new Response(siteText('french-drain-plan').text));
+    await second;
+    campus?.(new Response(siteText('small-campus').text));
+    await first;
+    expect(state.siteKey.value).toBe('french-drain-plan');
+    expect(state.opened.value?.site.name).toMatch(/french drain/i);
   });
 });

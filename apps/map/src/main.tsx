@@ -54,7 +54,7 @@ async function start(): Promise<void> {
     const { site, stretch, units } = readHash(location.hash);
     state.switchedUnits.value = units;
     if (isDemo(site) && site !== state.siteKey.value) void open.openDemo(site, stretch);
-    else state.chooseStretch(stretch);
+    else state.chooseStretch(stretch !== null && state.segmentById.value.has(stretch) ? stretch : null);
   });
 }
 

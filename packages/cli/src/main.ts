@@ -5,8 +5,8 @@ import { run } from './run.js';
 
 /** A reader that has seen enough (`| head`) closes the pipe: that is no fault. */
 function endQuietly(error: NodeJS.ErrnoException): void {
-  if (error.code !== 'EPIPE') throw error;
-  process.exit(0);
+  if (error.code === 'EPIPE') process.exit(0);
+  process.exit(2);
 }
 
 process.stdout.on('error', endQuietly);

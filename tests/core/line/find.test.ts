@@ -68,6 +68,8 @@ describe('what a reel saw', () => {
 
   it('may overrun the end by what a counter is off, and then stops at the end', () => {
     expect(stretch({ from: 'end', at_m: 28, to_m: 30.4 })).toEqual([28, 30]);
+    expect(stretch({ from: 'end', at_m: 30.4 })).toEqual([30, 30]);
+    expect(stretch({ from: 'start', at_m: 30.4 }, 'reversed')).toEqual([30, 30]);
   });
 
   it('is an issue where the reel ran past the end', () => {

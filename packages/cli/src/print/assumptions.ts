@@ -1,4 +1,4 @@
-import { type Assumption, type JointKey, jointRow, type MaterialKey, pipeRow } from '@rootreach/core';
+import { type Assumption, jointRow, pipeRow } from '@rootreach/core';
 import { count } from './count.js';
 import { depth, length, trunk, type Units } from './lengths.js';
 
@@ -18,8 +18,8 @@ function partsOf(path: string): Parts {
 }
 
 function valueWords(field: string, value: number | string, units: Units): string {
-  if (field === 'material') return pipeRow(value as MaterialKey).name;
-  if (field === 'joint') return jointRow(value as JointKey).name;
+  if (field === 'material') return pipeRow(value as Parameters<typeof pipeRow>[0]).name;
+  if (field === 'joint') return jointRow(value as Parameters<typeof jointRow>[0]).name;
   if (typeof value === 'string') return value;
   switch (field) {
     case 'canopyRadiusM':

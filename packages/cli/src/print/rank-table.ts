@@ -1,10 +1,10 @@
 import type { RankResult, SegmentResult } from '@rootreach/core';
 import { shortCautions } from './cautions.js';
-import { chanceRange } from './chance.js';
+import { chanceRange, fall } from './chance.js';
 import { count } from './count.js';
 import type { Units } from './lengths.js';
 import { printable } from './printable.js';
-import { doPhrases, whyPhrases } from './segment-phrases.js';
+import { bestChange, doPhrases, whyPhrases } from './segment-phrases.js';
 import { siteTitle } from './site-title.js';
 import type { Style } from './style.js';
 import { totalsLine } from './totals.js';
@@ -20,43 +20,67 @@ export interface Page {
 /** From this width on the reasons and the advice share a line. */
 const WIDE = 120;
 const INDENT = 6;
-const BAND_WIDTH = 'cannot-say'.length;
-const CHANCE_WIDTH = '>99 % (>99->99)'.length;
 
-/** The first line of a segment: its columns, and its id at the right edge where there is room. */
-function headLine(segment: SegmentResult, { units, width, style }: Page): string {
-  const rank = `${segment.rank}`.padStart(4);
-  const chance = chanceRange(segment.chance).padEnd(CHANCE_WIDTH);
-  const word = segment.band.padEnd(BAND_WIDTH);
-  const left = `${rank}  ${word}  ${chance}  `;
-  const where = `${whereOf(segment, units)}, on ${lineName(segment)}`;
-  const fits = left.length + where.length + 2 + segment.id.length <= width;
-  const room = width - left.length - (fits ? segment.id.length + 2 : 0);
-  const [first = '', ...more] = wrap(where, room).split('\n');
-  const right = fits ? `  ${' '.repeat(Math.max(0, room - first.length))}${style.faint(segment.id)}` : '';
-  const bands = style.band(segment.band, segment.band) + ' '.repeat(BAND_WIDTH - segment.band.length);
-  const lines = [`${rank}  ${bands}  ${style.strong(chance)}  ${first}${right}`];
-  lines.push(...more.map((line) => `${' '.repeat(left.length)}${line}`));
-  if (!fits) lines.push(`${' '.repeat(left.length)}${style.faint(segment.id)}`);
-  return lines.join('\n');
+/** Widths of the columns that stand before the place. */
+interface Columns {
+  readonly band: number;
+  readonly chance: number;
 }
 
-function segmentBlock(segment: SegmentResult, page: Page): string {
+function columnsFor(segments: readonly SegmentResult[]): Columns {
+  const widest = (texts: readonly string[]): number => Math.max(...texts.map((text) => text.length));
+  return {
+    band: widest(['inspect', ...segments.map(({ band }) => band)]),
+    chance: widest(['57 % (23-96)', ...segments.map(({ chance }) => chanceRange(chance))]),
+  };
+}
+
+const headings = ({ band, chance }: Columns): string =>
+  `rank  ${'do'.padEnd(band)}  ${'chance'.padEnd(chance)}  where`;
+
+/** The first line of a segment: how bad, how likely, where. */
+function headLine(segment: SegmentResult, { band, chance }: Columns, { units, width, style }: Page): string {
+  const before = INDENT + band + 2 + chance + 2;
+  const where = wrap(`${whereOf(segment, units)}, on ${lineName(segment)}`, width - before);
+  const word = style.band(segment.band, segment.band) + ' '.repeat(band - segment.band.length);
+  const odds = style.strong(chanceRange(segment.chance).padEnd(chance));
+  return `${`${segment.rank}`.padStart(4)}  ${word}  ${odds}  ${where.replaceAll('\n', `\n${' '.repeat(before)}`)}`;
+}
+
+/** The id stands at the right edge of the first line that has room for it, else on its own. */
+function withId(lines: readonly string[], id: string, room: number, style: Style): string[] {
+  const at = lines.findIndex((line) => line.length + 2 + id.length <= room);
+  if (at < 0) return [...lines, style.faint(id)];
+  return lines.map((line, i) => (i === at ? `${line.padEnd(room - id.length)}${style.faint(id)}` : line));
+}
+
+function segmentBlock(segment: SegmentResult, columns: Columns, page: Page): string {
   const why = whyPhrases(segment, page.units);
   const todo = doPhrases(segment);
   const room = page.width - INDENT;
   const groups = page.width >= WIDE ? [[...why, ...todo]] : [why, todo];
-  const lines = groups.flatMap((phrases) => wrapPhrases(phrases, room));
-  return [headLine(segment, page), ...lines.map((line) => `${' '.repeat(INDENT)}${line}`)].join('\n');
+  const lines = withId(
+    groups.flatMap((phrases) => wrapPhrases(phrases, room)),
+    segment.id,
+    room,
+    page.style,
+  );
+  return [headLine(segment, columns, page), ...lines.map((line) => ' '.repeat(INDENT) + line)].join('\n');
 }
 
-function meaning(result: RankResult): string {
+/** What the numbers mean, by the example of the worst segment. */
+function meaning({ segments, horizonYears }: RankResult): string {
+  const [worst] = segments;
+  if (worst === undefined) return '';
+  const change = bestChange(worst);
   const parts = [
-    `57 % (23-96): the chance that roots get in within ${result.horizonYears} years, and the range it may well lie in.`,
-    "A tree's %: its part in that chance. 57 -> 19 %: the chance with that one thing changed.",
+    `${chanceRange(worst.chance)}: the chance that roots get in within ${count(horizonYears, 'year')}, and the range it may well lie in.`,
   ];
-  if (result.segments.some(({ known }) => known !== null)) {
-    parts.push('Where trouble was seen: the chance that it stops the line.');
+  if (change !== undefined) {
+    parts.push(`${fall(worst.score, change.scoreWithout)}: the chance with that one thing changed.`);
+  }
+  if (segments.some(({ known }) => known !== null)) {
+    parts.push('Where trouble was seen it is the chance that it stops the line.');
   }
   return parts.join(' ');
 }
@@ -65,7 +89,7 @@ function meaning(result: RankResult): string {
 export function rankTable(given: RankResult, page: Page): string {
   const result = printable(given);
   const { width, style } = page;
-  const columns = `${'rank'.padStart(4)}  ${'do'.padEnd(BAND_WIDTH)}  ${'chance'.padEnd(CHANCE_WIDTH)}  where`;
+  const columns = columnsFor(result.segments);
   const more = result.totals.segments - result.segments.length;
   const worst = result.segments[0];
   const parts = [
@@ -75,8 +99,8 @@ export function rankTable(given: RankResult, page: Page): string {
       width,
     ),
     '',
-    style.faint(columns),
-    ...result.segments.map((segment) => segmentBlock(segment, page)),
+    style.faint(headings(columns)),
+    ...result.segments.map((segment) => segmentBlock(segment, columns, page)),
     '',
     ...(more > 0
       ? [

@@ -18,11 +18,11 @@ export function knownPhrase({ known }: SegmentResult): string | null {
   return known.year === null ? SEEN[known.seen] : `${SEEN[known.seen]} in ${Math.floor(known.year)}`;
 }
 
-/** The tree that brings most: `American elm (elm) 10 ft away, 83 %`. */
+/** The tree that brings most: `American elm (elm) 10 ft away brings 83 %`. */
 export function treePhrase({ trees }: SegmentResult, units: Units): string | null {
   const tree = trees[0];
   if (tree === undefined) return null;
-  return `${tree.name} (${tree.id}) ${length(tree.distanceM, units)} away, ${percent(tree.share)} %`;
+  return `${tree.name} (${tree.id}) ${length(tree.distanceM, units)} away brings ${percent(tree.share)} %`;
 }
 
 /** The change short of felling a tree that would help most. */

@@ -44,10 +44,7 @@ export function placeFinding(line: LineModel, finding: Finding): PlacedFinding |
   if (past > SLACK_M) {
     return issueFor(finding, `the reel ran ${past.toFixed(1)} m past the end of line '${line.drain.id}'`);
   }
-  const ends = [near, far].map((m) => start + (upstream ? m : -m)).sort((a, b) => a - b);
-  return {
-    finding,
-    fromM: Math.max(0, ends[0] as number),
-    toM: Math.min(line.lengthM, ends[1] as number),
-  };
+  const onLine = (m: number): number => Math.min(line.lengthM, Math.max(0, start + (upstream ? m : -m)));
+  const [one, other] = [onLine(near), onLine(far)];
+  return { finding, fromM: Math.min(one, other), toM: Math.max(one, other) };
 }

@@ -20,12 +20,13 @@ export function segmentsOf(lengthM: number, cutsM: readonly number[], mostM: num
   const segments: Segment[] = [];
   for (let i = 0; i + 1 < cuts.length; i++) {
     const from = cuts[i] as number;
-    const span = (cuts[i + 1] as number) - from;
+    const end = cuts[i + 1] as number;
+    const span = end - from;
     // a hair of slack, so that 9 m in 3 m parts is three parts on any machine
     const parts = Math.max(1, Math.ceil(span / mostM - 1e-9));
-    for (let k = 0; k < parts; k++) {
-      segments.push({ fromM: from + (span * k) / parts, toM: from + (span * (k + 1)) / parts });
-    }
+    // the last part ends at the cut itself, not a rounding away from it
+    const border = (k: number): number => (k === parts ? end : from + (span * k) / parts);
+    for (let k = 0; k < parts; k++) segments.push({ fromM: border(k), toM: border(k + 1) });
   }
   return segments;
 }

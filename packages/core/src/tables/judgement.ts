@@ -2,7 +2,7 @@ import type { SourceKey } from '../sources/bibliography.js';
 import { fromPsi } from '../units/pressure.js';
 
 /** A constant with the spread we give it. */
-interface Judged<T> {
+export interface Judged<T> {
   readonly value: T;
   /** Standard deviation of its natural logarithm; 0 where it is a rule rather than an estimate. */
   readonly logSd: number;
