@@ -47,8 +47,8 @@ for (const screen of ['phone', 'desk'] as const satisfies Screen[]) {
     it('opens the demonstration without an error or a request to anywhere else', async () => {
       const { page, errors, strangers } = await visit(browser, server.address, screen);
       await page.locator('.stretch-hit').first().waitFor({ state: 'attached' });
-      expect(await page.locator('.stamp').innerText()).toMatch(/invented example/i);
-      expect(await page.locator('h1').innerText()).toMatch(/stretch|nothing/i);
+      expect(await page.locator('.stamp').textContent()).toMatch(/invented example/i);
+      expect(await page.locator('h1').textContent()).toMatch(/stretch|nothing/i);
       const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
       expect(wide).toBeLessThanOrEqual(0);
       expect(errors).toEqual([]);
@@ -107,11 +107,11 @@ for (const screen of ['phone', 'desk'] as const satisfies Screen[]) {
       const { page } = await visit(browser, server.address, screen);
       await page.locator('.row').first().click();
       const where = page.locator('.card-where');
-      const feet = await where.innerText();
-      expect(feet).toMatch(/^[\d.]+ to [\d.]+ ft/);
+      const feet = (await where.textContent()) ?? '';
+      expect(feet).toMatch(/^[\d.]+ to [\d.]+\sft/);
       await page.locator('.units-choice', { hasText: /^m$/ }).click();
-      const metres = await where.innerText();
-      expect(metres).toMatch(/^[\d.]+ to [\d.]+ m/);
+      const metres = (await where.textContent()) ?? '';
+      expect(metres).toMatch(/^[\d.]+ to [\d.]+\sm/);
       // NIST SP 811: a foot is 0.3048 m; whole feet are shown, so half a foot may be lost
       const end = (text: string) => Number(/to ([\d.]+)/.exec(text)?.[1]);
       expect(Math.abs(end(feet) * 0.3048 - end(metres))).toBeLessThan(0.21);
@@ -145,15 +145,33 @@ for (const screen of ['phone', 'desk'] as const satisfies Screen[]) {
 
     it('says why it cannot open a broken file and leaves the open site alone', async () => {
       const { page, errors } = await visit(browser, server.address, screen);
-      const before = await page.locator('.headline').innerText();
+      const before = await page.locator('.headline').textContent();
       await choose(page, [{ name: 'broken.geojson', text: demo('corner-lot').slice(0, 2000) }]);
       const message = page.getByRole('alert');
       await message.locator('.problem').waitFor();
-      expect(await message.innerText()).toMatch(/Could not open broken\.geojson: .+/);
-      expect(await page.locator('.headline').innerText()).toBe(before);
+      expect(await message.textContent()).toMatch(/Could not open broken\.geojson: .+/);
+      expect(await page.locator('.headline').textContent()).toBe(before);
       await message.getByRole('button').click();
-      expect(await message.innerText()).toBe('');
+      expect(await message.textContent()).toBe('');
       expect(errors).toEqual([]);
+      await page.close();
+    });
+
+    it('opens the sound one of two files and says what became of the other before anything else', async () => {
+      const { page } = await visit(browser, server.address, screen);
+      await choose(page, [
+        { name: 'sound.geojson', text: demo('french-drain-plan') },
+        { name: 'broken.geojson', text: '{"type":' },
+      ]);
+      await page.locator('.headline', { hasText: /French drain/ }).waitFor();
+      expect(await page.locator('.fold[open] li').first().textContent()).toMatch(/^Error\. broken\.geojson/);
+      const above = await page.evaluate(() => {
+        const [fold, list] = ['.fold', '.list'].map((name) =>
+          document.querySelector(name)?.getBoundingClientRect(),
+        );
+        return (fold?.bottom ?? 0) <= (list?.top ?? 0) + 1;
+      });
+      expect(above).toBe(true);
       await page.close();
     });
 
@@ -170,7 +188,7 @@ for (const screen of ['phone', 'desk'] as const satisfies Screen[]) {
       await page.locator('.headline', { hasText: 'onerror' }).waitFor();
       await page.locator('.row').first().click();
       await page.locator('.card').waitFor();
-      expect(await page.locator('.card h1').innerText()).toContain('<script>');
+      expect(await page.locator('.card h1').textContent()).toContain('<script>');
       expect(await page.evaluate(() => 'broken' in window)).toBe(false);
       expect(await page.locator('#page img, #page script').count()).toBe(0);
       expect(errors).toEqual([]);
@@ -198,7 +216,7 @@ for (const screen of ['phone', 'desk'] as const satisfies Screen[]) {
       const again = await browser.newPage();
       await again.goto(`${server.address}#site=small-campus&stretch=${id}&units=us`);
       await again.locator('.card').waitFor();
-      expect(await again.locator('.card-where').innerText()).toMatch(/ ft/);
+      expect(await again.locator('.card-where').textContent()).toMatch(/\sft/);
       await again.close();
     });
 
@@ -266,16 +284,13 @@ describe('the sheet on a phone', () => {
 describe('the page with a file handed over by a local server', () => {
   it('opens it at start instead of the demonstration', async () => {
     const html = readFileSync(`${dist}/index.html`, 'utf8');
-    const named = html.replace(
-      /(<meta name="rootreach-opened" content=")"/,
-      '$1opened.json"',
-    );
+    const named = html.replace(/(<meta name="rootreach-opened" content=")"/, '$1opened.json"');
     expect(named).not.toBe(html);
     const files = [{ name: 'yard.geojson', text: demo('french-drain-plan') }];
     const handed = await serveFolder(dist, { 'index.html': named, 'opened.json': JSON.stringify({ files }) });
     const { page, errors, strangers } = await visit(browser, handed.address, 'desk');
     await page.locator('.headline', { hasText: /French drain/ }).waitFor();
-    expect(await page.locator('.site-picker option:checked').innerText()).toBe('yard.geojson');
+    expect(await page.locator('.site-picker option:checked').textContent()).toBe('yard.geojson');
     expect(errors).toEqual([]);
     expect(strangers).toEqual([]);
     await page.close();
@@ -287,7 +302,9 @@ describe('a large site', () => {
   it('is drawn on canvas and still answers to a click in the list', async () => {
     const { page, errors } = await visit(browser, server.address, 'desk');
     const site = JSON.parse(demo('small-campus'));
-    const trees = site.features.filter((one: { properties: { kind: string } }) => one.properties.kind === 'tree');
+    const trees = site.features.filter(
+      (one: { properties: { kind: string } }) => one.properties.kind === 'tree',
+    );
     for (let copy = 1; copy < 14; copy++) {
       for (const tree of trees) {
         const [lon, lat] = tree.geometry.coordinates;

@@ -22,7 +22,7 @@ export type Screen = keyof typeof screens;
 
 /** The Chromium named by ROOTREACH_BROWSER. */
 export function startBrowser(): Promise<Browser> {
-  const executablePath = process.env['ROOTREACH_BROWSER'];
+  const executablePath = process.env.ROOTREACH_BROWSER;
   if (!executablePath) throw new Error('ROOTREACH_BROWSER names no Chromium');
   return chromium.launch({ executablePath, args: ARGS });
 }
@@ -68,6 +68,8 @@ export async function axeViolations(page: Page): Promise<string[]> {
   return page.evaluate(async () => {
     const { axe } = window as unknown as { axe: typeof import('axe-core') };
     const { violations } = await axe.run(document);
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 160)).join(' | ')}`);
+    return violations.map(
+      ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 160)).join(' | ')}`,
+    );
   });
 }

@@ -49,7 +49,9 @@ describe('the engine in place', () => {
       name,
       text: JSON.stringify({
         ...rest,
-        features: features.filter((feature: { properties: { kind: string } }) => kept(feature.properties.kind)),
+        features: features.filter((feature: { properties: { kind: string } }) =>
+          kept(feature.properties.kind),
+        ),
       }),
     });
     const parts = [part('trees', (kind) => kind === 'tree'), part('lines', (kind) => kind !== 'tree')];

@@ -44,7 +44,7 @@ describe('distances in the plane of a line against the geodesic', () => {
   });
 
   // a leg off the middle latitude is stretched east-west by tan(latitude) x (its distance north of the middle) over
-  // the earth's radius: the plane of a bent line is true to that, a fifth of a millimetre in the first of these
+  // the earth's radius: the plane of a bent line is true to that, a few millimetres in the first two of these
   it.each([
     [45, 180, 240],
     [60, 180, 240],

@@ -1,5 +1,5 @@
 import { computed, signal } from '@preact/signals';
-import type { LineResult, SegmentResult, TreeZones } from '@rootreach/core';
+import type { Issue, LineResult, SegmentResult, TreeZones } from '@rootreach/core';
 import type { Units } from './measure.js';
 import type { Opened } from './tasks.js';
 import type { Shared } from './url.js';
@@ -65,6 +65,15 @@ export const segments = computed<readonly SegmentResult[]>(() => opened.value?.r
 export const segmentById = computed(() => byId(segments.value, (row) => row.id));
 export const treeById = computed(() => byId(opened.value?.result.trees ?? [], (row) => row.id));
 export const lineById = computed(() => byId(opened.value?.result.lines ?? [], (row) => row.drainId));
+
+/** All that was found in the files, what was set aside first. */
+export const issues = computed<readonly Issue[]>(() => {
+  const all = [...(opened.value?.issues ?? []), ...(opened.value?.result.issues ?? [])];
+  return [...all.filter((one) => one.severity === 'error'), ...all.filter((one) => one.severity !== 'error')];
+});
+
+/** Something was set aside: then it is said before the list, not after. */
+export const filesHaveErrors = computed(() => issues.value[0]?.severity === 'error');
 
 export const segment = computed<SegmentResult | null>(
   () => segmentById.value.get(chosenStretch.value ?? '') ?? null,

@@ -152,7 +152,7 @@ export const words = {
       reach: 'Within root reach',
       entries: 'Expected entries',
     },
-    joints: (count: number, basis: string) => `${count} (${basis})`,
+    joints: (count: number, basis: string) => `${count}, from ${basis}`,
     entries: (joints: string, slots: string, crush: string) =>
       `${joints} at joints, ${slots} through slots, ${crush} by crushing`,
     of: (partM: number, wholeM: number, units: Units) =>
@@ -261,7 +261,7 @@ export const words = {
 
   issues: {
     title: (n: number) => `About the file: ${many(n, 'note')}`,
-    severity: { error: 'Set aside', warning: 'Check', notice: 'Note' },
+    severity: { error: 'Error', warning: 'Check', notice: 'Note' },
     row: ({ place }: Issue, text: string) => {
       const where =
         place.feature ?? (place.index === null ? place.file : `${place.file}, feature ${place.index + 1}`);
@@ -274,10 +274,10 @@ export const words = {
 
   problem: {
     close: 'Close',
-    nothingInIt: 'no tree and no line was found in it.',
+    nothingInIt: 'no tree and no line was found in it',
     couldNotOpen: (names: string, why: string) =>
-      `Could not open ${names}: ${why} The site on the plan stays as it was.`,
-    notThere: 'it is not there.',
+      `Could not open ${names}: ${why.replace(/\.$/, '')}. The site on the plan stays as it was.`,
+    notThere: 'it is not there',
     tooLarge: (names: string) =>
       `${names} is too large for this page. Use the command line for a whole town.`,
   },

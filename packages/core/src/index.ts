@@ -4,6 +4,7 @@ export { adviceFor, reasonFor } from './explain/advice.js';
 export { wordAssumption } from './explain/assumption-words.js';
 export { bandMeaning, wordChance } from './explain/chance-words.js';
 export { wordIssue } from './explain/issue-words.js';
+export { indexAround as treeIndex } from './geometry/box-index.js';
 export { stretchesInside } from './geometry/overlap.js';
 export { planeFor } from './geometry/plane.js';
 export { polylineOf } from './geometry/polyline.js';

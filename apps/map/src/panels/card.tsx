@@ -15,7 +15,7 @@ function Odds({ segment }: { readonly segment: SegmentResult }) {
   const { likely, range } = w.within(wordChance(segment.chance), years);
   return (
     <section class="odds" aria-labelledby="odds-title">
-      <h3 id="odds-title">{segment.known ? w.knownChanceTitle : w.chanceTitle}</h3>
+      <h2 id="odds-title">{segment.known ? w.knownChanceTitle : w.chanceTitle}</h2>
       <p class="odds-likely">{likely}</p>
       <p class="odds-range">{range}</p>
       <ChanceBar chance={segment.chance} band={segment.band} />
@@ -30,7 +30,7 @@ function Trees({ segment }: { readonly segment: SegmentResult }) {
   const units = state.units.value;
   return (
     <section aria-labelledby="trees-title">
-      <h3 id="trees-title">{w.treesTitle}</h3>
+      <h2 id="trees-title">{w.treesTitle}</h2>
       {segment.trees.length === 0 && <p>{words.list.noTree}.</p>}
       <ul class="plain">
         {segment.trees.map((tree) => (
@@ -51,7 +51,7 @@ function Drivers({ segment }: { readonly segment: SegmentResult }) {
   const drivers: readonly Driver[] = [...segment.drivers].sort((a, b) => a.scoreWithout - b.scoreWithout);
   return (
     <section aria-labelledby="drivers-title">
-      <h3 id="drivers-title">{w.driversTitle}</h3>
+      <h2 id="drivers-title">{w.driversTitle}</h2>
       {drivers.length === 0 && <p>{w.noDrivers}</p>}
       <ul class="plain">
         {drivers.map((driver) => (
@@ -88,7 +88,7 @@ function Facts({ segment }: { readonly segment: SegmentResult }) {
   ];
   return (
     <section aria-labelledby="facts-title">
-      <h3 id="facts-title">{w.factsTitle}</h3>
+      <h2 id="facts-title">{w.factsTitle}</h2>
       <dl class="facts">
         {rows.map(([name, value]) => (
           <div key={name}>

@@ -7,7 +7,7 @@ export function Cautions() {
   if (cautions.length === 0) return null;
   return (
     <section class="cautions" aria-labelledby="cautions-title">
-      <h3 id="cautions-title">{words.cautions.title}</h3>
+      <h2 id="cautions-title">{words.cautions.title}</h2>
       <ul>
         {cautions.map((caution) => (
           <li key={caution.code}>{caution.text}</li>

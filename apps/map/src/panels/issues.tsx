@@ -6,13 +6,11 @@ const AT_MOST = 50;
 
 /** What was found in the files while reading them. */
 export function Issues() {
-  const opened = state.opened.value;
-  if (!opened) return null;
-  const all = [...opened.issues, ...opened.result.issues];
+  const all = state.issues.value;
   if (all.length === 0) return null;
   const more = all.length - AT_MOST;
   return (
-    <details class="fold">
+    <details class="fold" open={state.filesHaveErrors.value}>
       <summary>{words.issues.title(all.length)}</summary>
       <ul>
         {all.slice(0, AT_MOST).map((issue, index) => (

@@ -29,7 +29,7 @@ function Entry({
 function LineKey() {
   return (
     <section>
-      <h3>{w.lines}</h3>
+      <h2>{w.lines}</h2>
       <ul>
         {BANDS.map((band) => (
           <li key={band} class="key-band">
@@ -58,7 +58,7 @@ function LineKey() {
 function TreeKey() {
   return (
     <section>
-      <h3>{w.trees}</h3>
+      <h2>{w.trees}</h2>
       <ul>
         <Entry
           sign={
@@ -87,7 +87,7 @@ function GroundKey() {
   const has = (type: string) => site?.obstacles.some((obstacle) => obstacle.type === type) ?? false;
   return (
     <section>
-      <h3>{w.ground}</h3>
+      <h2>{w.ground}</h2>
       <ul>
         {has('building') && (
           <Entry sign={<rect class="key-building" x="8" y="3" width="20" height="14" />}>{w.building}</Entry>
@@ -119,7 +119,7 @@ function FittingKey() {
   if (present.size === 0) return null;
   return (
     <section>
-      <h3>{w.fittings}</h3>
+      <h2>{w.fittings}</h2>
       <ul class="key-fittings">
         {(Object.keys(marks) as FittingType[])
           .filter((type) => present.has(type))

@@ -42,7 +42,7 @@ export function Profile({ line, chosen }: { readonly line: LineResult; readonly 
   const chosenX = scale.x(chosen.startM);
   return (
     <section class="profile" aria-labelledby="profile-title">
-      <h3 id="profile-title">{w.title}</h3>
+      <h2 id="profile-title">{w.title}</h2>
       <div ref={place}>
         <svg width={width.value} height={rows.height} role="img" aria-label={w.label(line, units)}>
           <rect

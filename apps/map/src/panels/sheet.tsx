@@ -69,9 +69,10 @@ function Content() {
   return (
     <>
       <Headline />
+      {state.filesHaveErrors.value && <Issues />}
       <List />
       <Cautions />
-      <Issues />
+      {!state.filesHaveErrors.value && <Issues />}
     </>
   );
 }
@@ -85,6 +86,9 @@ export function Sheet() {
     const before = last.current;
     last.current = shown;
     if (body.current) body.current.scrollTop = 0;
+    if (shown !== null && before === null) {
+      body.current?.querySelector<HTMLElement>('.back')?.focus({ preventScroll: true });
+    }
     if (shown === null && before !== null) {
       const row = body.current?.querySelector<HTMLElement>(`[data-stretch="${CSS.escape(before)}"]`);
       row?.scrollIntoView({ block: 'center' });

@@ -44,7 +44,7 @@ export function TreeCard({ tree }: { readonly tree: TreeZones }) {
         ))}
       </dl>
       <section aria-labelledby="threatens-title">
-        <h3 id="threatens-title">{w.threatens}</h3>
+        <h2 id="threatens-title">{w.threatens}</h2>
         {stretches.length === 0 && <p>{w.none}</p>}
         <ul class="plain">
           {stretches.map(({ segment, share }) => (

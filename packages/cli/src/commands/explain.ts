@@ -24,21 +24,34 @@ interface Found {
   readonly segment: SegmentResult;
 }
 
+/** Stops where no line has the name that stands before the last stroke. */
+function needLineOf(wanted: string, site: Site): void {
+  const ids = site.drains.map(({ id }) => id);
+  if (ids.includes(wanted.slice(0, wanted.lastIndexOf('/')))) return;
+  if (ids.includes(wanted)) {
+    throw new CannotDo(`'${wanted}' is a whole line; name a segment of it, such as ${wanted}/1`);
+  }
+  const close = nearest(wanted.replace(/\/[^/]*$/, ''), ids).map((id) => `${id}/1`);
+  const hint = close.length > 0 ? `nearest: ${close.join(', ')}` : `there is, for instance, ${ids[0]}/1`;
+  throw new CannotDo(`there is no segment '${wanted}'; ${hint}`);
+}
+
 /** The segment asked for, or the worst one. */
 function findSegment(site: Site, scoring: Scoring, wanted: string | undefined): Found {
+  if (wanted !== undefined) needLineOf(wanted, site);
+  let ids: readonly string[] = [];
   for (const top of [...FIRST_LOOKS, undefined]) {
     const result = rank(site, { ...scoring, ...(top === undefined ? {} : { top }) });
     const segment = result.segments.find(({ id }) => wanted === undefined || id === wanted);
     if (segment !== undefined) return { result, segment };
-    const all = result.segments.length === result.totals.segments;
-    if (!all) continue;
-    if (wanted === undefined) throw new CannotDo('there is no stretch of line to explain in what was read');
-    const ids = result.segments.map(({ id }) => id);
-    const close = nearest(wanted, ids);
-    const hint = close.length > 0 ? `nearest: ${close.join(', ')}` : `there is, for instance, ${ids[0]}`;
-    throw new CannotDo(`there is no segment '${wanted}'; ${hint}`);
+    ids = result.segments.map(({ id }) => id);
+    if (ids.length === result.totals.segments) break;
   }
-  throw new CannotDo(`there is no segment '${wanted}'`);
+  if (wanted === undefined) throw new CannotDo('there is no stretch of line to explain in what was read');
+  const ofLine = ids.filter((id) => id.startsWith(wanted.slice(0, wanted.lastIndexOf('/') + 1)));
+  throw new CannotDo(
+    `there is no segment '${wanted}'; nearest: ${nearest(wanted, ofLine.length > 0 ? ofLine : ids).join(', ')}`,
+  );
 }
 
 function explain({ result, segment }: Found, site: Site): Explained {

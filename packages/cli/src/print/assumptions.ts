@@ -1,14 +1,22 @@
 import { type Assumption, jointRow, pipeRow } from '@rootreach/core';
 import { count } from './count.js';
-import { depth, length, trunk, type Units } from './lengths.js';
+import { depth, length, span, trunk, type Units } from './lengths.js';
 
 /** Examples named before the rest are only counted. */
 const MOST_EXAMPLES = 3;
+
+type Value = Assumption['value'];
 
 interface Parts {
   readonly of: string;
   readonly id: string;
   readonly field: string;
+}
+
+interface Group extends Parts {
+  readonly whys: Set<string>;
+  readonly ids: string[];
+  readonly values: Value[];
 }
 
 /** `trees/t2/canopyRadiusM`; an id may hold a stroke itself. */
@@ -17,57 +25,77 @@ function partsOf(path: string): Parts {
   return { of, id: rest.slice(0, -1).join('/'), field: rest[rest.length - 1] ?? '' };
 }
 
-function valueWords(field: string, value: number | string, units: Units): string {
+function nameOf(field: string, value: Value): string {
   if (field === 'material') return pipeRow(value as Parameters<typeof pipeRow>[0]).name;
   if (field === 'joint') return jointRow(value as Parameters<typeof jointRow>[0]).name;
-  if (typeof value === 'string') return value;
+  return String(value);
+}
+
+function numbersIn(field: string, least: number, most: number, units: Units): string {
+  const between = (word: (metres: number) => string): string =>
+    word(least) === word(most) ? word(least) : `${word(least)} to ${word(most)}`;
   switch (field) {
     case 'canopyRadiusM':
-      return `radius ${length(value, units)}`;
+    case 'pieceM': {
+      const one = length(least, units) === length(most, units);
+      const text = one ? length(least, units) : span(least, most, units);
+      return field === 'pieceM' ? text : `a radius of ${text}`;
+    }
     case 'stemDiameterM':
-      return trunk(value, units);
+      return between((metres) => trunk(metres, units));
     case 'depthM':
-      return depth(value, units);
-    case 'pieceM':
-      return length(value, units);
+      return between((metres) => depth(metres, units));
     case 'installed':
-      return `${Math.round(value)} years old`;
+      return `${between((years) => String(Math.round(years)))} years old`;
     default:
-      return String(value);
+      return between(String);
   }
 }
 
-function rangeWords(field: string, values: readonly (number | string)[], units: Units): string {
+function taken({ field, values }: Group, units: Units): string {
   const numbers = values.filter((value) => typeof value === 'number');
-  if (numbers.length < values.length || numbers.length === 0) {
-    return [...new Set(values.map((value) => valueWords(field, value, units)))]
-      .slice(0, MOST_EXAMPLES)
-      .join(' or ');
+  if (numbers.length === values.length) {
+    return numbersIn(field, Math.min(...numbers), Math.max(...numbers), units);
   }
-  const least = valueWords(field, Math.min(...numbers), units);
-  const most = valueWords(field, Math.max(...numbers), units);
-  return least === most ? least : `from ${least} to ${most}`;
+  const names = [...new Set(values.map((value) => nameOf(field, value)))];
+  const more = names.length > MOST_EXAMPLES ? ' and others' : '';
+  return `${names.slice(0, MOST_EXAMPLES).join(', ')}${more}`;
 }
 
-const KINDS: Readonly<Record<string, string>> = { trees: 'tree', drains: 'line' };
+/** Reasons that differ only in the kind of pipe or tree are one reason. */
+const KIND_OF = /\b(the usual one|by measured) .*$/;
 
-/** What was assumed, the same reason said once: `8 lines: depth not given: ...; taken as 24 in (a, b, c and 5 more)`. */
-export function assumptionLines(assumed: readonly Assumption[], units: Units): string[] {
-  const groups = new Map<string, { parts: Parts; why: string; ids: string[]; values: (number | string)[] }>();
+const OF_KIND: Readonly<Record<string, string>> = {
+  'the usual one': 'of its pipe',
+  'by measured': 'trees of its kind',
+};
+
+function groupsOf(assumed: readonly Assumption[]): Group[] {
+  const groups = new Map<string, Group>();
   for (const { path, value, why } of assumed) {
     const parts = partsOf(path);
-    const key = `${parts.of} ${parts.field} ${why}`;
-    const group = groups.get(key) ?? { parts, why, ids: [], values: [] };
+    const key = `${parts.of} ${parts.field} ${why.replace(KIND_OF, '$1')}`;
+    const group = groups.get(key) ?? { ...parts, whys: new Set(), ids: [], values: [] };
+    group.whys.add(why);
     group.ids.push(parts.id);
     group.values.push(value);
     groups.set(key, group);
   }
-  return [...groups.values()]
-    .sort((a, b) => b.ids.length - a.ids.length)
-    .map(({ parts, why, ids, values }) => {
-      const more = ids.length - MOST_EXAMPLES;
-      const examples = `${ids.slice(0, MOST_EXAMPLES).join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
-      const taken = rangeWords(parts.field, values, units);
-      return `${count(ids.length, KINDS[parts.of] ?? 'feature')}: ${why}; taken as ${taken} (${examples})`;
-    });
+  return [...groups.values()].sort((a, b) => b.ids.length - a.ids.length);
+}
+
+const KINDS: Readonly<Record<string, string>> = { trees: 'tree', drains: 'line' };
+
+/** What was assumed, each reason once: `8 lines: depth not given: ...; taken as 24 in (a, b, c and 5 more)`. */
+export function assumptionLines(assumed: readonly Assumption[], units: Units): string[] {
+  return groupsOf(assumed).map((group) => {
+    const { ids, whys } = group;
+    const more = ids.length - MOST_EXAMPLES;
+    const examples = `${ids.slice(0, MOST_EXAMPLES).join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
+    const [why = ''] = whys;
+    const reason =
+      whys.size === 1 ? why : why.replace(KIND_OF, (_, start: string) => `${start} ${OF_KIND[start]}`);
+    const whose = count(ids.length, KINDS[group.of] ?? 'feature');
+    return `${whose}: ${reason}; taken as ${taken(group, units)} (${examples})`;
+  });
 }

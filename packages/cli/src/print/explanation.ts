@@ -1,6 +1,5 @@
 import {
   adviceFor,
-  bandMeaning,
   type Caution,
   type LineResult,
   reasonFor,
@@ -36,6 +35,8 @@ export interface Explained {
 
 const LABEL_WIDTH = 14;
 
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** A heading at the left, its sentences beside it. */
 function section(label: string, sentences: readonly string[], { width, style }: Page): string[] {
   const pad = ' '.repeat(LABEL_WIDTH);
@@ -59,11 +60,11 @@ function chanceLines({ segment, horizonYears, segments }: Explained): string[] {
   const seen = knownPhrase(segment);
   return [
     ...(seen === null ? [] : [`On record and not dealt with since: ${seen}.`]),
-    `${wordChance(chance)}, ${what} within ${count(horizonYears, 'year')}: ${chanceRange(chance)}. The range holds 8 times in 10.`,
+    `${capital(wordChance(chance))}, ${what} within ${count(horizonYears, 'year')}: ${chanceRange(chance)}. The range should hold 8 times in 10.`,
     `Rank ${segment.rank} of ${count(segments, 'segment')}. ${
       inWorstTenth === null
-        ? 'How sure that is was not worked out for so many.'
-        : `It is really among the worst tenth with a chance of ${percent(inWorstTenth)} %.`
+        ? 'How sure that rank is was not worked out for so many.'
+        : `That it is really among the worst tenth is ${percent(inWorstTenth)} % sure.`
     }`,
   ];
 }
@@ -80,14 +81,18 @@ function treeLines({ segment, trees }: Explained, units: Units): string[] {
   return lines.length === 0 ? ['No tree reaches it.'] : lines;
 }
 
-const entries = (value: number): string => value.toFixed(2);
+/** Fewer entries than this in all the years are none to speak of. */
+const LEAST_ENTRIES = 0.005;
 
 function wayLines({ segment, horizonYears }: Explained): string[] {
   const { joints, slots, crush } = segment.expectedEntries;
   const why = reasonFor(segment);
+  const expected = Object.entries({ joints, slots, crushing: crush })
+    .filter(([, entries]) => entries >= LEAST_ENTRIES)
+    .map(([way, entries]) => `${entries.toFixed(2)} by ${way}`);
   return [
     ...(why === '' ? [] : [`Mostly: ${why}.`]),
-    `Expected entries in ${count(horizonYears, 'year')}: ${entries(joints)} by joints, ${entries(slots)} by slots, ${entries(crush)} by crushing.`,
+    `Expected entries in ${count(horizonYears, 'year')}: ${expected.length === 0 ? 'next to none' : expected.join(', ')}.`,
     `${count(segment.joints.count, 'joint')} here (by ${segment.joints.basis}).`,
   ];
 }
@@ -119,8 +124,8 @@ export function explanation(given: Explained, page: Page): string {
   const { units, width, style } = page;
   const assumed = assumptionLines(segment.assumed, units);
   const lines = [
-    style.strong(wrap(`${segment.id}: ${segment.band}. ${adviceFor(segment)}.`, width)),
-    wrap(`${siteTitle(site)}, as of ${asOf}. '${segment.band}' means: ${bandMeaning[segment.band]}.`, width),
+    style.strong(wrap(`${segment.id}: ${segment.band}. ${capital(adviceFor(segment))}.`, width)),
+    wrap(`${siteTitle(site)}, as of ${asOf}.`, width),
     '',
     ...section('Where', whereLines(explained, units), page),
     ...section('Chance', chanceLines(explained), page),

@@ -30,14 +30,18 @@ export function bestChange({ drivers }: SegmentResult): Driver | undefined {
   return drivers.find(({ code }) => code !== 'tree-absent');
 }
 
+/** What would help most, where something has to be done. */
 export function changePhrase(segment: SegmentResult): string | null {
   const best = bestChange(segment);
-  return best === undefined ? null : `${best.change}: ${fall(segment.score, best.scoreWithout)}`;
+  if (best === undefined || segment.band === 'leave' || segment.band === 'cannot-say') return null;
+  return `${best.change}: ${fall(segment.score, best.scoreWithout)}`;
 }
 
 /** Why a segment stands where it does, as short phrases. */
 export function whyPhrases(segment: SegmentResult, units: Units): string[] {
-  const phrases = [knownPhrase(segment), treePhrase(segment, units), reasonFor(segment)];
+  const blind = segment.band === 'cannot-say' && segment.trees.length === 0;
+  const reason = blind ? 'no tree was given' : reasonFor(segment);
+  const phrases = [knownPhrase(segment), treePhrase(segment, units), reason];
   return phrases.filter((phrase) => phrase !== null && phrase !== '') as string[];
 }
 

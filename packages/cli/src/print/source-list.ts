@@ -82,16 +82,19 @@ export function sourcesBehind(segment: SegmentResult, site: Site): SourceUse[] {
   return [...uses.values()].map((use) => ({ ...use, usedFor: [...use.usedFor] }));
 }
 
-/** `Day and others 2010, Contemporary concepts ...: how far roots reach (read)`. */
+function authorsIn(authors: string): string {
+  const names = authors.split(';').map((name) => name.split(',')[0]?.trim() ?? '');
+  return names.length > 2 ? `${names[0]} and others` : names.join(' and ');
+}
+
+/** `Day and others 2010, Contemporary concepts ...: for how far roots reach (read)`. */
 export function wordSource({ key, known, usedFor }: SourceUse): string {
   const source: { title: string; authors?: string; year?: number; where: string } = bibliography[key];
   const uses = usedFor.join(', ');
   if (key === 'our-judgement') return `Our judgement: ${uses}. The range takes in how far off it may be.`;
-  const authors = source.authors?.split(';').map((name) => name.split(',')[0]?.trim()) ?? [];
-  const who = authors.length > 2 ? `${authors[0]} and others` : authors.join(' and ');
-  const by = [who, source.year].filter((part) => part !== undefined && part !== '').join(' ');
-  const about = [by, source.title, source.where].filter((part) => part !== '').join(', ');
-  return `${about}: for ${uses} (${KNOWN[known]})`;
+  const { title, where, authors, year = '' } = source;
+  const by = authors === undefined ? '' : `${`${authorsIn(authors)} ${year}`.trim()}, `;
+  return `${by}${title}, ${where}: for ${uses} (${KNOWN[known]})`;
 }
 
 /** The same for scripts. */

@@ -38,7 +38,7 @@ export function wordIssue(issue: Issue): string {
     case 'self-intersection':
       return 'the outline crosses itself; used as it is';
     case 'antimeridian':
-      return 'spans more than half the globe: does it cross the 180th meridian? It should be cut there';
+      return 'spans more than half the globe: does it cross the 180th meridian? It should be cut there; set aside';
     case 'bbox-order':
       return 'the bbox does not hold the coordinates (order is west, south, east, north); not used';
     case 'not-finite':

@@ -1,6 +1,7 @@
 import { judgement } from '../tables/judgement.js';
 import { crossesPaved, type Ground, wayRound } from './between.js';
 import type { LineClock } from './clock.js';
+import { expOfMinus } from './exp-table.js';
 import type { Horizon } from './horizon.js';
 import type { NearTrees } from './near-trees.js';
 import type { Openings } from './openings.js';
@@ -118,7 +119,7 @@ export function addLoad(inputs: LoadInputs, from: number, to: number, load: Load
       if (way === WAY_CRUSH) {
         const r2 = d2 / (near.structural2[i] as number);
         if (r2 > CRUSH_RADII_2) continue;
-        base *= Math.exp(-r2);
+        base *= expOfMinus(r2);
       }
       if (treeFactor !== null) base *= treeFactor[i] as number;
       const d = Math.sqrt(d2);
@@ -140,15 +141,15 @@ export function addLoad(inputs: LoadInputs, from: number, to: number, load: Load
         if (way !== WAY_CRUSH) {
           const decay = (near.decay[column] as number) / reachScale;
           fall = decay * seen;
-          let presence = Math.exp(-fall);
-          if (round !== null) presence = Math.max(BARRIER * presence, Math.exp(-decay * round));
+          let presence = expOfMinus(fall);
+          if (round !== null) presence = Math.max(BARRIER * presence, expOfMinus(decay * round));
           r *= presence;
           if (way === WAY_JOINT) r *= ageFactor[k] as number;
         }
         let pull = 0;
         const x = (sinceDug[k] as number) / tau;
         if (x < REGROWN) {
-          const still = Math.exp(-x * x);
+          const still = expOfMinus(x * x);
           const back = 1 - still;
           r *= back;
           pull = back > 0 ? (2 * x * x * still) / back : 2;

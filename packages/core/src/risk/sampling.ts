@@ -63,31 +63,62 @@ function factorOf(draw: Draw, split: number): number {
   return way === WAY_CRUSH ? draw.crush * vigour : 0;
 }
 
+/** What every segment needs of the draws, worked out once. */
+export interface DrawTable {
+  readonly count: number;
+  /** `[draw * splits + split]`: factor on each split of the load. */
+  readonly factor: Float64Array;
+  /** Knot below the draw's reach and clock, and how far it lies towards the next. */
+  readonly reachKnot: Uint8Array;
+  readonly reachShare: Float64Array;
+  readonly clockKnot: Uint8Array;
+  readonly clockShare: Float64Array;
+}
+
+export function drawTableOf(draws: readonly Draw[]): DrawTable {
+  const count = draws.length;
+  const table = {
+    count,
+    factor: new Float64Array(count * SPLITS),
+    reachKnot: new Uint8Array(count),
+    reachShare: new Float64Array(count),
+    clockKnot: new Uint8Array(count),
+    clockShare: new Float64Array(count),
+  };
+  draws.forEach((draw, d) => {
+    for (let split = 0; split < SPLITS; split++) table.factor[d * SPLITS + split] = factorOf(draw, split);
+    [table.reachKnot[d], table.reachShare[d]] = between(REACH_Z, draw.reachZ);
+    [table.clockKnot[d], table.clockShare[d]] = between(CLOCK_Z, draw.clockZ);
+  });
+  return table;
+}
+
 /**
  * Expected entries of a segment under each draw.
- * @param extra standard normal deviates of the segment's own missing inputs, one a draw.
+ * @param extra factor of the segment's own missing inputs, one a draw.
  */
-export function expectedUnder(
-  surface: SpreadSurface,
-  draws: readonly Draw[],
-  extra: Float64Array,
-  extraLogSd: number,
-): Float64Array {
+export function expectedUnder(surface: SpreadSurface, table: DrawTable, extra: Float64Array): Float64Array {
   const { log, used, clockKnots } = surface;
-  const clockZ = clockKnots === 1 ? [0] : CLOCK_Z;
-  return Float64Array.from(draws, (draw, i) => {
-    const [r, rs] = between(REACH_Z, draw.reachZ);
-    const [c, cs] = between(clockZ, draw.clockZ);
-    const at = (dr: number, dc: number, split: number): number =>
-      log[((r + dr) * clockKnots + Math.min(clockKnots - 1, c + dc)) * SPLITS + split] as number;
+  const steady = clockKnots === 1;
+  const nextReach = clockKnots * SPLITS;
+  const nextClock = steady ? 0 : SPLITS;
+  const expected = new Float64Array(table.count);
+  for (let d = 0; d < table.count; d++) {
+    const rs = table.reachShare[d] as number;
+    const cs = steady ? 0 : (table.clockShare[d] as number);
+    const clockKnot = steady ? 0 : (table.clockKnot[d] as number);
+    const base = ((table.reachKnot[d] as number) * clockKnots + clockKnot) * SPLITS;
     let sum = 0;
     for (const split of used) {
-      const near = at(0, 0, split) * (1 - cs) + at(0, 1, split) * cs;
-      const far = at(1, 0, split) * (1 - cs) + at(1, 1, split) * cs;
-      sum += factorOf(draw, split) * Math.exp(near * (1 - rs) + far * rs);
+      const at = base + split;
+      const near = (log[at] as number) * (1 - cs) + (log[at + nextClock] as number) * cs;
+      const up = at + nextReach;
+      const far = (log[up] as number) * (1 - cs) + (log[up + nextClock] as number) * cs;
+      sum += (table.factor[d * SPLITS + split] as number) * Math.exp(near * (1 - rs) + far * rs);
     }
-    return sum * Math.exp(extraLogSd * (extra[i] as number));
-  });
+    expected[d] = sum * (extra[d] as number);
+  }
+  return expected;
 }
 
 /** 10 % and 90 % points of the draws as a chance about the likely one, which stays between them. */

@@ -1,9 +1,9 @@
 import type { Chance } from '../model/result.js';
 import { type PreparedLine, prepareLine, type RiskContext } from './context.js';
-import { type Draw, drawsOf, normals, seedFrom } from './draws.js';
+import { drawsOf, normals, seedFrom } from './draws.js';
 import { lineLogSd, treesLogSd } from './interval.js';
 import { addLoad, Load } from './load.js';
-import { expectedUnder, sampledChance, surfaceOf } from './sampling.js';
+import { type DrawTable, drawTableOf, expectedUnder, sampledChance, surfaceOf } from './sampling.js';
 import type { ScoreColumns } from './score-all.js';
 
 /** Draws of the 80 % interval. */
@@ -45,27 +45,43 @@ function comparedRows(columns: ScoreColumns, rows: readonly number[], seed: numb
   return [...new Set([...rows, ...chosen])].sort((a, b) => a - b);
 }
 
-function sampleRow(
-  context: RiskContext,
-  prepared: PreparedLine,
-  segment: number,
-  draws: readonly Draw[],
-  seed: number,
-): Float64Array {
-  const { first } = prepared.inputs.openings;
-  const from = first[segment] as number;
-  const to = first[segment + 1] as number;
-  const load = new Load(context.field.moments, prepared.near.count);
-  addLoad(prepared.inputs, from, to, load);
-  const steady = Math.abs(load.clockPull) <= STEADY * load.total && prepared.clock.sinceCut === null;
-  const surface = surfaceOf(prepared.inputs, from, to, steady);
-  const z = normals(seedFrom(prepared.line.drain.id, seed));
-  const extra = Float64Array.from(draws, z);
-  const extraLogSd = Math.hypot(
-    lineLogSd(prepared.line, prepared.clock),
-    treesLogSd(load, prepared.near, context.field),
-  );
-  return expectedUnder(surface, draws, extra, extraLogSd);
+/** Samples rows one after another; rows of one line share the deviates of what is not known of the line. */
+class RowSampler {
+  private readonly table: DrawTable;
+  private readonly load: Load;
+  private deviatesOf = '';
+  private deviates: Float64Array = new Float64Array(0);
+
+  constructor(
+    private readonly context: RiskContext,
+    private readonly seed: number,
+  ) {
+    this.table = drawTableOf(drawsOf(DRAWS, seed));
+    this.load = new Load(context.field.moments, 0);
+  }
+
+  private deviatesFor(drainId: string): Float64Array {
+    if (this.deviatesOf !== drainId || this.deviates.length === 0) {
+      const z = normals(seedFrom(drainId, this.seed));
+      this.deviates = Float64Array.from({ length: DRAWS }, z);
+      this.deviatesOf = drainId;
+    }
+    return this.deviates;
+  }
+
+  /** Expected entries of one segment in every draw. */
+  sample(prepared: PreparedLine, segment: number): Float64Array {
+    const { inputs, near, line, clock } = prepared;
+    const from = inputs.openings.first[segment] as number;
+    const to = inputs.openings.first[segment + 1] as number;
+    const { load } = this;
+    load.clear(near.count);
+    addLoad(inputs, from, to, load);
+    const steady = Math.abs(load.clockPull) <= STEADY * load.total && clock.sinceCut === null;
+    const extraLogSd = Math.hypot(lineLogSd(line, clock), treesLogSd(load, near, this.context.field));
+    const extra = this.deviatesFor(line.drain.id).map((z) => Math.exp(extraLogSd * z));
+    return expectedUnder(surfaceOf(inputs, from, to, steady), this.table, extra);
+  }
 }
 
 /** Threshold of the worst tenth in each draw. */
@@ -90,14 +106,14 @@ export function sampleRows(
   wanted: readonly number[],
   seed: number,
 ): ReadonlyMap<number, SampledRow> {
-  const draws = drawsOf(DRAWS, seed);
+  const sampler = new RowSampler(context, seed);
   const all = comparedRows(columns, wanted, seed);
   const isWanted = new Set(wanted);
   const prepare = linePreparer(context);
   const samples = new Map<number, Float64Array>();
   for (const row of all) {
     const prepared = prepare(columns.line[row] as number);
-    samples.set(row, sampleRow(context, prepared, columns.segment[row] as number, draws, seed));
+    samples.set(row, sampler.sample(prepared, columns.segment[row] as number));
   }
   const compared = columns.count <= SAMPLE_ALL ? all : comparedRows(columns, [], seed);
   const limit = thresholds(compared.map((row) => samples.get(row) as Float64Array));

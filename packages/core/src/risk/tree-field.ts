@@ -1,5 +1,6 @@
 import { type BoxIndex, indexAround } from '../geometry/box-index.js';
 import type { Site, Tree } from '../model/site.js';
+import { crownRadius as crownOfStem } from '../roots/crown.js';
 import { crownAfter, stemAfter } from '../roots/growth.js';
 import { soilFactor } from '../roots/reach.js';
 import { rootSpreadRate } from '../roots/regrowth.js';
@@ -59,10 +60,11 @@ export function treeFieldOf(site: Site, nowYear: number, horizon: Horizon): Tree
     vigour[i] = vigourClass - 1;
     structuralM[i] = structuralRadius(stemDiameter);
     spreadMPerYear[i] = rootSpreadRate(vigourClass);
+    const usualNow = crownOfStem(row, stemDiameter);
     for (let k = 0; k < moments; k++) {
       const ahead = horizon.yearsAhead[k] as number;
       const stem = stemAfter(row, stemDiameter, ahead);
-      const crown = crownAfter(row, crownRadius, stemDiameter, stem);
+      const crown = stem === stemDiameter ? crownRadius : crownAfter(row, crownRadius, usualNow, stem);
       reachM[i * moments + k] = reachOf(row, stem, crown, ground);
       weight[i * moments + k] =
         (judgement.vigourWeights.value[vigourClass - 1] as number) *

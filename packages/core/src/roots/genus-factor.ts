@@ -34,6 +34,7 @@ function factors(): ReadonlyMap<string, number> {
 }
 
 let table: ReadonlyMap<string, number> | undefined;
+const ofRow = new WeakMap<SpeciesRow, number>();
 
 /**
  * How much further (or less far) a genus roots than the curve says: the distance within which 75 % of the
@@ -41,6 +42,11 @@ let table: ReadonlyMap<string, number> | undefined;
  * 0.7-1.5, and 1 for a genus not in the survey (Cutler & Richardson 1989 and later reprints).
  */
 export function genusFactor(row: SpeciesRow): number {
-  table ??= factors();
-  return table.get(genusOf(row)) ?? 1;
+  let factor = ofRow.get(row);
+  if (factor === undefined) {
+    table ??= factors();
+    factor = table.get(genusOf(row)) ?? 1;
+    ofRow.set(row, factor);
+  }
+  return factor;
 }

@@ -10,11 +10,12 @@ export function stemAfter(row: SpeciesRow, stemNow: Metres, yearsOn: number): Me
   return metres(Math.max(stemNow, Math.min(grown, matureStem(row))));
 }
 
-/** Crown radius some years on: follows the stem by the species' own proportions, never shrinks. */
-export function crownAfter(row: SpeciesRow, crownNow: Metres, stemNow: Metres, stemThen: Metres): Metres {
-  const before = crownRadius(row, stemNow);
-  const ratio = before > 0 ? crownRadius(row, stemThen) / before : 1;
-  return metres(
-    Math.max(crownNow, Math.min(crownNow * ratio, Math.max(crownNow, row.matureCrownM.value / 2))),
-  );
+/**
+ * Crown radius some years on: follows the stem by the species' own proportions, never shrinks and never grows
+ * past the species' mature crown.
+ * @param usualNow crown radius that the proportions give for the stem of now: `crownRadius(row, stemNow)`.
+ */
+export function crownAfter(row: SpeciesRow, crownNow: Metres, usualNow: Metres, stemThen: Metres): Metres {
+  const grown = usualNow > 0 ? crownNow * (crownRadius(row, stemThen) / usualNow) : crownNow;
+  return metres(Math.max(crownNow, Math.min(grown, row.matureCrownM.value / 2)));
 }

@@ -59,7 +59,11 @@ function checkPositions(positions: readonly Position[], severity: Severity, repo
     if (lon < west) west = lon;
     if (lon > east) east = lon;
   }
-  if (usable && east - west > 180) report('warning', { code: 'antimeridian' }, 'geometry.coordinates');
+  if (usable && east - west > 180) {
+    // taken literally it would be a line round the globe
+    report(severity, { code: 'antimeridian' }, 'geometry.coordinates');
+    usable = false;
+  }
   const first = positions[0];
   if (first !== undefined) {
     if (hasExcessDigits(first[0] as number)) {
@@ -132,6 +136,9 @@ function checkParts(geometry: Geometry, report: Report): boolean {
         report('warning', { code: 'single-member', type: geometry.type });
       return geometry.coordinates.map((rings) => checkPolygon(rings, report)).every(Boolean);
     case 'MultiLineString':
+      if (geometry.coordinates.length === 1)
+        report('warning', { code: 'single-member', type: geometry.type });
+      return geometry.coordinates.map((path) => checkLine(path, report)).every(Boolean);
     case 'MultiPoint':
       if (geometry.coordinates.length === 1)
         report('warning', { code: 'single-member', type: geometry.type });

@@ -111,7 +111,7 @@ export class SiteBuilder {
 
   private kindOf(feature: Feature, properties: Properties, place: Place): FeatureKind | null {
     const given = properties['kind'];
-    if (typeof given === 'string' && given in featureSchemas) return given as FeatureKind;
+    if (typeof given === 'string' && Object.hasOwn(featureSchemas, given)) return given as FeatureKind;
     const guessed = feature.geometry ? guessKind(single(feature.geometry).type, properties) : null;
     if (given !== undefined && given !== null) {
       this.issues.add({
