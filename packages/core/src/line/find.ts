@@ -1,50 +1,138 @@
 import type { Issue } from '../model/issue.js';
 import type { Finding } from '../model/site.js';
-import type { LineModel } from './line-model.js';
+import type { Network, Spot } from './network.js';
+import { type Direction, type Leg, type Run, runAlong, runTo } from './run.js';
 
-/** A finding laid on its line: stations from the outlet end. */
+/** What was seen on one line: stations from its outlet end. */
 export interface PlacedFinding {
   readonly finding: Finding;
+  readonly line: number;
   readonly fromM: number;
   readonly toM: number;
+  /** Which way the reel went in this line. */
+  readonly direction: Direction;
 }
 
-/** A reel may run over the line's end by this much before we doubt the counter, metres (judgement). */
+/** A counter may be off by this much before we doubt it, metres (judgement). */
 const SLACK_M = 0.5;
 
-/** Station of the place a reel starts from. `start` and `end` are the line's ends as drawn. */
-function stationOfStart(line: LineModel, from: string | null): number | null {
-  const startAsDrawn = line.flowsAsDrawn ? line.lengthM : 0;
-  if (from === null || from === 'start') return startAsDrawn;
-  if (from === 'end') return line.lengthM - startAsDrawn;
-  return line.fittings.find((f) => f.id === from)?.stationM ?? null;
-}
+/** Readings of the counter, the lesser one first. */
+type Counter = readonly [nearM: number, farM: number];
 
-function issueFor(finding: Finding, reason: string): Issue {
+function issueFor(finding: Finding, path: string, reason: string): Issue {
   return {
     code: 'finding-misplaced',
     severity: 'error',
     reason,
-    place: { ...finding.origin, feature: finding.id, path: 'properties' },
+    place: { ...finding.origin, feature: finding.id, path },
   };
 }
 
-/**
- * Lays what a camera saw on its line by the reel's counter. From an end the reel runs into the line; from a
- * fitting part-way it is taken to run upstream, or downstream where there is no room upstream.
- */
-export function placeFinding(line: LineModel, finding: Finding): PlacedFinding | Issue {
-  const start = stationOfStart(line, finding.from);
-  if (start === null) return issueFor(finding, `no fitting '${finding.from}' on line '${line.drain.id}'`);
-  const near = finding.atM;
-  const far = finding.toM ?? finding.atM;
-  const reelM = Math.max(near, far);
-  const upstream = reelM <= line.lengthM - start + SLACK_M;
-  const past = reelM - Math.max(line.lengthM - start, start);
-  if (past > SLACK_M) {
-    return issueFor(finding, `the reel ran ${past.toFixed(1)} m past the end of line '${line.drain.id}'`);
+const metres = (m: number): string => `${m.toFixed(1)} m`;
+const endOf = (leg: Leg): number => leg.counterM + Math.abs(leg.toM - leg.fromM);
+const clamped = (m: number, least: number, most: number): number => Math.min(most, Math.max(least, m));
+
+/** Why the counter cannot be right on this run, or null. */
+function whyNot(
+  network: Network,
+  { legs, named, lengthM, parts }: Run,
+  [nearM, farM]: Counter,
+): string | null {
+  const line = `line '${network.nameOf(named.line)}'`;
+  const pointsAt = (counterM: number): string => {
+    const leg = legs.find((l) => endOf(l) >= counterM) ?? (legs[legs.length - 1] as Leg);
+    return `the counter points at line '${network.nameOf(leg.line)}'`;
+  };
+  if (farM > lengthM + SLACK_M) {
+    const last = network.nameOf((legs[legs.length - 1] as Leg).line);
+    const where = parts ? ', where several pipes go on and nothing tells which' : '';
+    return `the reel ran ${metres(farM - lengthM)} past the end of line '${last}'${where}`;
   }
-  const onLine = (m: number): number => Math.min(line.lengthM, Math.max(0, start + (upstream ? m : -m)));
-  const [one, other] = [onLine(near), onLine(far)];
-  return { finding, fromM: Math.min(one, other), toM: Math.max(one, other) };
+  if (farM < named.counterM - SLACK_M) {
+    return `${pointsAt(farM)}, ${metres(named.counterM - farM)} before ${line} is reached`;
+  }
+  if (nearM > endOf(named) + SLACK_M) {
+    return `${pointsAt(nearM)}, ${metres(nearM - endOf(named))} past the end of ${line}`;
+  }
+  return null;
+}
+
+/** Lays the readings on the lines of a run; on the named one at least a point. */
+function laidOn({ legs, named }: Run, finding: Finding, [nearM, farM]: Counter): PlacedFinding[] {
+  const last = endOf(legs[legs.length - 1] as Leg);
+  const isPoint = nearM === farM;
+  // a counter that is off by no more than the slack still tells of the named line
+  const near = Math.min(nearM, endOf(named));
+  const far = clamped(farM, named.counterM, isPoint ? endOf(named) : last);
+  const placed: PlacedFinding[] = [];
+  for (const leg of legs) {
+    const from = clamped(isPoint ? far : near, leg.counterM, endOf(leg));
+    const to = clamped(far, leg.counterM, endOf(leg));
+    if (from === to && leg !== named) continue;
+    const stationAt = (counterM: number): number => {
+      const into = counterM - leg.counterM;
+      return leg.direction === 'upstream' ? leg.fromM + into : leg.fromM - into;
+    };
+    const [a, b] = [stationAt(from), stationAt(to)];
+    const { line, direction } = leg;
+    placed.push({ finding, line, fromM: Math.min(a, b), toM: Math.max(a, b), direction });
+  }
+  return placed;
+}
+
+/**
+ * The way of a reel that goes in on the named line itself: as said, else the way in which the line has room
+ * for what the counter says, upstream where both have.
+ */
+function runFrom(network: Network, finding: Finding, from: Spot, counter: Counter): Run {
+  const [, farM] = counter;
+  const wantedM = farM + SLACK_M;
+  if (finding.direction !== null) return runAlong(network, from, finding.direction, wantedM);
+  // at the upper end the way into the line is down
+  const down = from.stationM === network.lengthOf(from.line);
+  const order: readonly Direction[] = down ? ['downstream', 'upstream'] : ['upstream', 'downstream'];
+  const runs = order.map((direction) => runAlong(network, from, direction, wantedM));
+  return (
+    runs.find((run) => farM <= endOf(run.named)) ??
+    runs.find((run) => farM <= endOf(run.named) + SLACK_M) ??
+    runs.find((run) => whyNot(network, run, counter) === null) ??
+    (runs.sort((a, b) => b.lengthM - a.lengthM)[0] as Run)
+  );
+}
+
+/** The way of the reel, or what is wrong with where it is said to have gone in. */
+function runOf(network: Network, finding: Finding, line: number, counter: Counter): Run | Issue {
+  const { from } = finding;
+  if (from === null || from === 'start' || from === 'end') {
+    return runFrom(network, finding, network.endOf(line, from ?? 'start'), counter);
+  }
+  const spots = network.spotsOf(from);
+  if (spots === null) return issueFor(finding, 'properties.from', `there is no fitting '${from}'`);
+  if (spots.length === 0) {
+    return issueFor(finding, 'properties.from', `fitting '${from}' lies on no line`);
+  }
+  const own = spots.find((spot) => spot.line === line);
+  if (own) return runFrom(network, finding, own, counter);
+  return (
+    runTo(network, spots, line, counter[1] + SLACK_M) ??
+    issueFor(
+      finding,
+      'properties.from',
+      `there is no way along the pipes from fitting '${from}' to line '${finding.drain}' without turning back`,
+    )
+  );
+}
+
+/** Lays what a camera saw on the lines its reel went along, by the reel's counter. */
+export function placeFinding(network: Network, finding: Finding): PlacedFinding[] | Issue {
+  const line = network.numberOf(finding.drain);
+  if (line === undefined) {
+    return issueFor(finding, 'properties.drain', `there is no line '${finding.drain}'`);
+  }
+  const other = finding.toM ?? finding.atM;
+  const counter: Counter = [Math.min(finding.atM, other), Math.max(finding.atM, other)];
+  const run = runOf(network, finding, line, counter);
+  if ('code' in run) return run;
+  const reason = whyNot(network, run, counter);
+  return reason === null ? laidOn(run, finding, counter) : issueFor(finding, 'properties', reason);
 }

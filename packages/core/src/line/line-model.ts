@@ -172,6 +172,7 @@ function lineOf(
 export interface LineLayout {
   readonly count: number;
   readonly at: (number: number) => LineModel;
+  readonly net: LineNet;
   /** Fittings that belong to no line. */
   readonly issues: readonly Issue[];
 }
@@ -190,6 +191,7 @@ export function layOutLines(site: Site, segmentM: number): LineLayout {
   const count = site.drains.length;
   return {
     count,
+    net,
     issues,
     at: (number) => {
       const known = kept[number];

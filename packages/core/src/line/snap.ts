@@ -49,25 +49,20 @@ export interface Near {
   readonly atEnd: 'start' | 'end' | null;
 }
 
-/** Lines within a metre of a place, nearest first. */
-export function linesNear(net: LineNet, [lon, lat]: LonLat): Near[] {
-  const found: Near[] = [];
-  for (const line of net.index.search(lon, lat, lon, lat)) {
-    const { plane, drawn, lengthM } = geometryOf(net, line);
-    const { station, distance } = nearestOn(drawn, xOf(plane, lon), yOf(plane, lat));
-    if (distance > SNAP_M) continue;
-    const atEnd = station <= AT_END_M ? 'start' : station >= lengthM - AT_END_M ? 'end' : null;
-    found.push({ line, stationM: station, distanceM: distance, atEnd });
-  }
-  return found.sort((a, b) => a.distanceM - b.distanceM || a.line - b.line);
-}
-
-/** Distance from a place to one named line, however far. */
-export function distanceToLine(net: LineNet, line: number, [lon, lat]: LonLat): Near {
-  const { plane, drawn, lengthM } = geometryOf(net, line);
+/** Where on a line, as drawn, a place is nearest, however far. */
+export function nearOf({ plane, drawn, lengthM }: LineGeometry, line: number, [lon, lat]: LonLat): Near {
   const { station, distance } = nearestOn(drawn, xOf(plane, lon), yOf(plane, lat));
   const atEnd = station <= AT_END_M ? 'start' : station >= lengthM - AT_END_M ? 'end' : null;
   return { line, stationM: station, distanceM: distance, atEnd };
+}
+
+/** Lines within a metre of a place, nearest first. */
+export function linesNear(net: LineNet, at: LonLat): Near[] {
+  return net.index
+    .search(at[0], at[1], at[0], at[1])
+    .map((line) => nearOf(geometryOf(net, line), line, at))
+    .filter((near) => near.distanceM <= SNAP_M)
+    .sort((a, b) => a.distanceM - b.distanceM || a.line - b.line);
 }
 
 /** A fitting on a line, at a station as drawn. */
@@ -81,7 +76,8 @@ export interface SnappedFitting {
   readonly pipes: 1 | 2;
 }
 
-const PLACES_SHARED_BY_ALL: readonly Fitting['type'][] = ['basin', 'cleanout'];
+/** Fittings at which all lines that come up to them meet. */
+export const PLACES_SHARED_BY_ALL: readonly Fitting['type'][] = ['basin', 'cleanout'];
 
 /** Which of the lines near a fitting is its own: the named one, else one that runs through, else the nearest. */
 function ownerOf(near: readonly Near[], named: number | undefined): Near | undefined {
@@ -101,7 +97,7 @@ export function snapFittings(
     let near = linesNear(net, fitting.position);
     const named = fitting.drain === null ? undefined : numberOf.get(fitting.drain);
     if (named !== undefined && !near.some((n) => n.line === named)) {
-      near = [distanceToLine(net, named, fitting.position)];
+      near = [nearOf(geometryOf(net, named), named, fitting.position)];
     }
     const owner = ownerOf(near, named);
     if (!owner || owner.distanceM > SNAP_M) {

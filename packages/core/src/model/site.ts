@@ -83,12 +83,16 @@ export interface Finding {
   readonly id: string;
   readonly origin: Origin;
   readonly drain: string;
-  /** Fitting id, `start` or `end` of the line as drawn; null: `start`. */
+  /** Fitting id anywhere along the pipes, `start` or `end` of the line as drawn; null: `start`. */
   readonly from: string | null;
+  /** Which way the reel went from a place on the line itself; null: not said. */
+  readonly direction: 'upstream' | 'downstream' | null;
   readonly atM: number;
   readonly toM: number | null;
   readonly seen: Seen;
   readonly blockedShare: number | null;
+  /** Places at which roots come in, as counted on the stretch. */
+  readonly entries: number | null;
   readonly year: number | null;
 }
 

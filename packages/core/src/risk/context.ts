@@ -1,4 +1,5 @@
 import { type LineLayout, type LineModel, layOutLines } from '../line/line-model.js';
+import type { LearnedModel } from '../model/learned.js';
 import type { Site } from '../model/site.js';
 import { yearOf } from '../units/calendar.js';
 import { type Ground, groundOf } from './between.js';
@@ -6,7 +7,9 @@ import { clockOf, type LineClock } from './clock.js';
 import { type Horizon, horizonOf } from './horizon.js';
 import type { LoadInputs } from './load.js';
 import { NearTrees } from './near-trees.js';
+import type { Observation } from './observed.js';
 import { Openings } from './openings.js';
+import { type LineScale, lineScaleOf } from './rate-scale.js';
 import { type TreeField, treeFieldOf } from './tree-field.js';
 
 export interface RankOptions {
@@ -20,6 +23,8 @@ export interface RankOptions {
   readonly top?: number;
   /** Seed of the sampled intervals. */
   readonly seed?: number;
+  /** What was learned from findings, here or elsewhere. */
+  readonly learned?: LearnedModel;
 }
 
 /** One 10-foot stick, near enough. */
@@ -35,6 +40,9 @@ export interface RiskContext {
   readonly segmentM: number;
   readonly field: TreeField;
   readonly lines: LineLayout;
+  readonly learned: LearnedModel | null;
+  /** What the camera saw of each line, by the line's id. */
+  readonly own: ReadonlyMap<string, readonly Observation[]>;
 }
 
 /** @throws RangeError when the date, horizon or segment length is unusable. */
@@ -54,6 +62,8 @@ export function contextOf(site: Site, options: RankOptions): RiskContext {
     segmentM,
     field: treeFieldOf(site, nowYear, horizon),
     lines: layOutLines(site, segmentM),
+    learned: options.learned ?? null,
+    own: new Map(),
   };
 }
 
@@ -63,6 +73,7 @@ export interface PreparedLine {
   readonly near: NearTrees;
   readonly clock: LineClock;
   readonly ground: Ground | null;
+  readonly scale: LineScale;
   readonly inputs: LoadInputs;
 }
 
@@ -82,7 +93,8 @@ export function prepareLine(
   const { field, horizon, nowYear, site } = context;
   const { near, openings } = scratch;
   near.fill(field, line);
-  openings.fill(line, 0, line.segments.length);
+  const scale = lineScaleOf(line, context.learned, context.own.get(line.drain.id) ?? []);
+  openings.fill(line, 0, line.segments.length, { scale });
   const clock = clockOf(line.drain, line.pipe, nowYear, horizon);
   const ground = groundOf(site, line.plane);
   return {
@@ -90,6 +102,7 @@ export function prepareLine(
     near,
     clock,
     ground,
+    scale,
     inputs: {
       openings,
       near,

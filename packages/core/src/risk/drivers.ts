@@ -27,7 +27,7 @@ function scoreOf(prepared: PreparedLine, inputs: LoadInputs, from: number, to: n
 
 /** Score of segment `i` with changed openings. */
 function withOpenings(prepared: PreparedLine, i: number, change: OpeningChange): number {
-  const openings = openingsOf(prepared.line, i, i + 1, change);
+  const openings = openingsOf(prepared.line, i, i + 1, { scale: prepared.scale, ...change });
   return scoreOf(prepared, { ...prepared.inputs, openings }, 0, openings.first[1] as number);
 }
 

@@ -4,6 +4,7 @@ import { judgement } from '../tables/judgement.js';
 import type { LineClock } from './clock.js';
 import type { Load } from './load.js';
 import type { NearTrees } from './near-trees.js';
+import type { LineScale } from './rate-scale.js';
 import type { TreeField } from './tree-field.js';
 import { VIGOUR_CLASSES, WAY_CRUSH, WAY_JOINT, WAY_SLOT, WAYS } from './ways.js';
 
@@ -41,11 +42,11 @@ export function treesLogSd(load: Load, near: NearTrees, field: TreeField): numbe
  * share of the load (rates, joints, vigour) or the elasticity (reach, clock) that hangs on it.
  * The same spreads as in `sampling.ts`, first order only; the two are held against each other in a test.
  */
-export function logSdOf(load: Load, extraLogSd: number): number {
+export function logSdOf(load: Load, extraLogSd: number, scale: LineScale): number {
   if (load.total <= 0) return 0;
-  const joints = load.byWay(WAY_JOINT) / load.total;
-  const slots = load.byWay(WAY_SLOT) / load.total;
-  const crush = load.byWay(WAY_CRUSH) / load.total;
+  const joints = (scale.entry.narrow * load.byWay(WAY_JOINT)) / load.total;
+  const slots = (scale.entry.narrow * load.byWay(WAY_SLOT)) / load.total;
+  const crush = (scale.crush.narrow * load.byWay(WAY_CRUSH)) / load.total;
   let variance =
     square((joints + slots) * judgement.entryRatePerJointYear.logSd) +
     square(joints * judgement.jointFactor.logSd) +

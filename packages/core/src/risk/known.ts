@@ -1,5 +1,6 @@
 import { type PlacedFinding, placeFinding } from '../line/find.js';
 import type { LineLayout, LineModel } from '../line/line-model.js';
+import { Network } from '../line/network.js';
 import type { Issue } from '../model/issue.js';
 import type { KnownTrouble } from '../model/result.js';
 import type { Finding, Seen, Site } from '../model/site.js';
@@ -10,25 +11,19 @@ const SEVERITY: Record<Seen, number> = { clear: 0, fine: 1, offset: 2, sag: 2, m
 /** What the camera has seen on each line, by line number. */
 export type KnownByLine = ReadonlyMap<number, readonly PlacedFinding[]>;
 
+/** Lays every finding on its line or lines; those whose counter cannot be right are reported. */
 export function placeFindings(site: Site, lines: LineLayout): { byLine: KnownByLine; issues: Issue[] } {
-  if (site.findings.length === 0) return { byLine: new Map(), issues: [] };
-  const numberOf = new Map(site.drains.map((drain, i) => [drain.id, i]));
   const byLine = new Map<number, PlacedFinding[]>();
   const issues: Issue[] = [];
+  if (site.findings.length === 0) return { byLine, issues };
+  const network = new Network(site, lines);
   for (const finding of site.findings) {
-    const i = numberOf.get(finding.drain);
-    if (i === undefined) {
-      issues.push({
-        code: 'finding-misplaced',
-        severity: 'error',
-        reason: `there is no line '${finding.drain}'`,
-        place: { ...finding.origin, feature: finding.id, path: 'properties.drain' },
-      });
+    const placed = placeFinding(network, finding);
+    if ('code' in placed) {
+      issues.push(placed);
       continue;
     }
-    const placed = placeFinding(lines.at(i), finding);
-    if ('code' in placed) issues.push(placed);
-    else byLine.set(i, [...(byLine.get(i) ?? []), placed]);
+    for (const piece of placed) byLine.set(piece.line, [...(byLine.get(piece.line) ?? []), piece]);
   }
   return { byLine, issues };
 }

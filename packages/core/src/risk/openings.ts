@@ -6,6 +6,7 @@ import { jointRow } from '../tables/joints.js';
 import { judgement } from '../tables/judgement.js';
 import { modelConstants } from '../tables/model-constants.js';
 import type { JointKey, PipeRow } from '../tables/pipe-row.js';
+import { type LineScale, NO_SCALE } from './rate-scale.js';
 import { WAY_CRUSH, WAY_JOINT, WAY_SLOT } from './ways.js';
 
 /** Places on a line where roots do harm, as columns, in the order of its segments. */
@@ -42,7 +43,7 @@ export class Openings {
   fill(line: LineModel, from: number, to: number, change: OpeningChange = {}): void {
     const rates = ratesOf(line, change);
     const deeper = change.deeperM ?? 0;
-    const parts = to - from + line.polyline.s.length;
+    const parts = to - from + line.polyline.s.length + Math.ceil(line.lengthM / ALONG_M);
     this.makeRoom(line.joints.length + 2 * ALONG.length * parts, to - from);
     const atJoint = new Walker(line);
     const along = new Walker(line);
@@ -77,18 +78,17 @@ export class Openings {
   ): void {
     walker.goTo(fromM);
     for (let lo = fromM; lo < toM; ) {
-      const hi = Math.min(toM, walker.edgeEnd(lo));
-      if (hi <= lo) break;
-      const parts = Math.max(1, Math.ceil((hi - lo) / ALONG_M - 1e-9));
-      const step = (hi - lo) / parts;
-      for (let part = 0; part < parts; part++) {
-        for (const at of ALONG) {
-          const station = lo + (part + at) * step;
-          walker.goTo(station);
-          const share = (step / 2) * trenchDepthFactor(depthAt(line, station) + deeperM);
-          this.add(walker, WAY_CRUSH, rates.crushPerM * share);
-          if (rates.slotsPerM > 0) this.add(walker, WAY_SLOT, rates.slotsPerM * share);
-        }
+      const end = Math.min(toM, walker.edgeEnd(lo));
+      if (end <= lo) break;
+      // the next of the equal parts of what is left of this straight
+      const parts = Math.ceil((end - lo) / ALONG_M - 1e-9);
+      const hi = parts > 1 ? lo + (end - lo) / parts : end;
+      for (const at of ALONG) {
+        const station = lo + at * (hi - lo);
+        walker.goTo(station);
+        const share = ((hi - lo) / 2) * trenchDepthFactor(depthAt(line, station) + deeperM);
+        this.add(walker, WAY_CRUSH, rates.crushPerM * share);
+        if (rates.slotsPerM > 0) this.add(walker, WAY_SLOT, rates.slotsPerM * share);
       }
       lo = hi;
     }
@@ -107,6 +107,8 @@ export interface OpeningChange {
   readonly jointFactor?: (place: JointPlace, usual: number) => number;
   readonly stiffnessPa?: number;
   readonly deeperM?: number;
+  /** What findings make of the line's rates. */
+  readonly scale?: LineScale;
 }
 
 /** Share of joints that roots can pass at a seal pressure (Sadler, Burn & Whittle 2001, logistic through their points). */
@@ -156,13 +158,17 @@ function ratesOf(line: LineModel, change: OpeningChange): LineRates {
   const { drain, pipe } = line;
   const wet = judgement.wetFactors.value[drain.wet ?? 'dry'];
   const foul = drain.carries === 'foul' ? modelConstants.foulFactor.value : 1;
-  const entry = judgement.entryRatePerJointYear.value * wet * foul;
+  const scale = change.scale ?? NO_SCALE;
+  const entry = judgement.entryRatePerJointYear.value * wet * foul * scale.entry.factor;
   const slots = drain.wrapped ? judgement.perforatedWrappedPerM : judgement.perforatedUnwrappedPerM;
   const stiffness = change.stiffnessPa ?? stiffnessOf(pipe, drain.sizeM);
   return {
     joint: entry,
     slotsPerM: drain.perforated ? entry * slots.value : 0,
-    crushPerM: judgement.crushRatePerMetreYear.value * (judgement.crushReferenceStiffness.value / stiffness),
+    crushPerM:
+      judgement.crushRatePerMetreYear.value *
+      scale.crush.factor *
+      (judgement.crushReferenceStiffness.value / stiffness),
   };
 }
 

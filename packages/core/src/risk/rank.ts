@@ -9,6 +9,7 @@ import { chanceOf } from './interval.js';
 import { type KnownByLine, knownIn, placeFindings } from './known.js';
 import { lineResult } from './line-result.js';
 import { addLoad, Load } from './load.js';
+import { type Observation, observationsOf } from './observed.js';
 import { worstFirst } from './order.js';
 import { closedFormChance, type ScoreColumns, scoreAll } from './score-all.js';
 import { segmentResult, type ZoneCircles, zoneStretches } from './segment-result.js';
@@ -77,6 +78,17 @@ function detail(
   return results.sort((a, b) => a.rank - b.rank);
 }
 
+/** What the camera saw, by the id of the line it was seen on. */
+function ownObservations(context: RiskContext, known: KnownByLine): Map<string, Observation[]> {
+  const own = new Map<string, Observation[]>();
+  for (const observation of observationsOf(context, known)) {
+    const list = own.get(observation.drainId);
+    if (list) list.push(observation);
+    else own.set(observation.drainId, [observation]);
+  }
+  return own;
+}
+
 type Tally = Record<Band, { segments: number; lengthM: number }>;
 
 /** Metres by band over all segments; of those reported, as reported; of the rest, by score alone. */
@@ -98,8 +110,9 @@ function tally(context: RiskContext, columns: ScoreColumns, reported: ReadonlyMa
  * @throws RangeError for options that make no sense; bad data never throws.
  */
 export function rank(site: Site, options: RankOptions): RankResult {
-  const context = contextOf(site, options);
-  const { byLine: known, issues: misplaced } = placeFindings(site, context.lines);
+  const before = contextOf(site, options);
+  const { byLine: known, issues: misplaced } = placeFindings(site, before.lines);
+  const context = { ...before, own: ownObservations(before, known) };
   const columns = scoreAll(context);
   const severe = severeRows(context, columns, known);
   const order = worstFirst(columns, site.drains, severe, options.top ?? columns.count);

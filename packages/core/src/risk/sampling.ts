@@ -3,7 +3,8 @@ import { judgement } from '../tables/judgement.js';
 import type { Draw } from './draws.js';
 import { chanceOf } from './interval.js';
 import { addLoad, Load, type LoadInputs } from './load.js';
-import { VIGOUR_CLASSES, WAY_CRUSH, WAY_JOINT, WAY_SLOT } from './ways.js';
+import type { LineScale } from './rate-scale.js';
+import { VIGOUR_CLASSES, WAY_CRUSH, WAY_JOINT, WAY_SLOT, WAYS } from './ways.js';
 
 /**
  * Deviates at which reach and clock are worked out in full; between them the logarithm of the load is taken
@@ -55,19 +56,19 @@ function between(knots: readonly number[], z: number): [knot: number, share: num
   return [knot, at - knot];
 }
 
-function factorOf(draw: Draw, split: number): number {
-  const way = Math.floor(split / VIGOUR_CLASSES);
-  const vigour = draw.vigour[split % VIGOUR_CLASSES] as number;
-  if (way === WAY_JOINT) return draw.entry * draw.joints * vigour;
-  if (way === WAY_SLOT) return draw.entry * draw.slots * vigour;
-  return way === WAY_CRUSH ? draw.crush * vigour : 0;
+/** Logarithm of what a draw makes of the rate of one way of harm. */
+function lnRateOf(draw: Draw, way: number): number {
+  if (way === WAY_JOINT) return Math.log(draw.entry * draw.joints);
+  if (way === WAY_SLOT) return Math.log(draw.entry * draw.slots);
+  return Math.log(draw.crush);
 }
 
 /** What every segment needs of the draws, worked out once. */
 export interface DrawTable {
   readonly count: number;
-  /** `[draw * splits + split]`: factor on each split of the load. */
-  readonly factor: Float64Array;
+  /** `[draw * ways + way]` and `[draw * classes + class]`: logarithms of the factors on rates and vigour. */
+  readonly lnRate: Float64Array;
+  readonly lnVigour: Float64Array;
   /** Knot below the draw's reach and clock, and how far it lies towards the next. */
   readonly reachKnot: Uint8Array;
   readonly reachShare: Float64Array;
@@ -79,14 +80,16 @@ export function drawTableOf(draws: readonly Draw[]): DrawTable {
   const count = draws.length;
   const table = {
     count,
-    factor: new Float64Array(count * SPLITS),
+    lnRate: new Float64Array(count * WAYS),
+    lnVigour: new Float64Array(count * VIGOUR_CLASSES),
     reachKnot: new Uint8Array(count),
     reachShare: new Float64Array(count),
     clockKnot: new Uint8Array(count),
     clockShare: new Float64Array(count),
   };
   draws.forEach((draw, d) => {
-    for (let split = 0; split < SPLITS; split++) table.factor[d * SPLITS + split] = factorOf(draw, split);
+    for (let way = 0; way < WAYS; way++) table.lnRate[d * WAYS + way] = lnRateOf(draw, way);
+    table.lnVigour.set(draw.vigour.map(Math.log), d * VIGOUR_CLASSES);
     [table.reachKnot[d], table.reachShare[d]] = between(REACH_Z, draw.reachZ);
     [table.clockKnot[d], table.clockShare[d]] = between(CLOCK_Z, draw.clockZ);
   });
@@ -96,8 +99,14 @@ export function drawTableOf(draws: readonly Draw[]): DrawTable {
 /**
  * Expected entries of a segment under each draw.
  * @param extra factor of the segment's own missing inputs, one a draw.
+ * @param scale what findings have left of the spread of the rates.
  */
-export function expectedUnder(surface: SpreadSurface, table: DrawTable, extra: Float64Array): Float64Array {
+export function expectedUnder(
+  surface: SpreadSurface,
+  table: DrawTable,
+  extra: Float64Array,
+  scale: LineScale,
+): Float64Array {
   const { log, used, clockKnots } = surface;
   const steady = clockKnots === 1;
   const nextReach = clockKnots * SPLITS;
@@ -114,7 +123,12 @@ export function expectedUnder(surface: SpreadSurface, table: DrawTable, extra: F
       const near = (log[at] as number) * (1 - cs) + (log[at + nextClock] as number) * cs;
       const up = at + nextReach;
       const far = (log[up] as number) * (1 - cs) + (log[up + nextClock] as number) * cs;
-      sum += (table.factor[d * SPLITS + split] as number) * Math.exp(near * (1 - rs) + far * rs);
+      const way = (split / VIGOUR_CLASSES) | 0;
+      const narrow = way === WAY_CRUSH ? scale.crush.narrow : scale.entry.narrow;
+      const ln =
+        narrow * (table.lnRate[d * WAYS + way] as number) +
+        (table.lnVigour[d * VIGOUR_CLASSES + (split % VIGOUR_CLASSES)] as number);
+      sum += Math.exp(ln + near * (1 - rs) + far * rs);
     }
     expected[d] = sum * (extra[d] as number);
   }

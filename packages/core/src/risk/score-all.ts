@@ -82,7 +82,7 @@ export function scoreAll(context: RiskContext): ScoreColumns {
       load.clear(prepared.near.count);
       addLoad(prepared.inputs, first[i] as number, first[i + 1] as number, load);
       const extra = Math.hypot(ofLine, treesLogSd(load, prepared.near, context.field));
-      rows.add(number, i, toM - fromM, load.total, logSdOf(load, extra));
+      rows.add(number, i, toM - fromM, load.total, logSdOf(load, extra, prepared.scale));
     });
   }
   return rows.columns();

@@ -80,7 +80,7 @@ class RowSampler {
     const steady = Math.abs(load.clockPull) <= STEADY * load.total && clock.sinceCut === null;
     const extraLogSd = Math.hypot(lineLogSd(line, clock), treesLogSd(load, near, this.context.field));
     const extra = this.deviatesFor(line.drain.id).map((z) => Math.exp(extraLogSd * z));
-    return expectedUnder(surfaceOf(inputs, from, to, steady), this.table, extra);
+    return expectedUnder(surfaceOf(inputs, from, to, steady), this.table, extra, prepared.scale);
   }
 }
 

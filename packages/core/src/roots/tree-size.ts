@@ -6,7 +6,7 @@ import { speciesRow } from '../tables/species.js';
 import type { SpeciesRow } from '../tables/species-row.js';
 import { type Metres, metres } from '../units/quantity.js';
 import { crownRadius, stemForCrown } from './crown.js';
-import { stemAfter } from './growth.js';
+import { PLANTED_STEM_M, stemAfter } from './growth.js';
 import { usualMatureSize } from './mature-size.js';
 
 /** How a size came about: measured, or taken from what else is known of the tree. */
@@ -22,9 +22,6 @@ export interface TreeSize {
   readonly extraLogSd: number;
 }
 
-/** A planted tree starts with a stem of an inch or so (judgement). */
-const PLANTED_STEM_M = 0.025;
-
 function stemBasisOf(tree: Tree, row: SpeciesRow): StemBasis {
   if (tree.stemDiameterM !== null) return 'measured';
   if (row.form === 'palm') return 'usual';
@@ -39,7 +36,7 @@ function stemOf(tree: Tree, row: SpeciesRow, basis: StemBasis, nowYear: number):
     case 'canopy':
       return stemForCrown(row, metres(tree.canopyRadiusM as number));
     case 'planting':
-      return stemAfter(row, metres(PLANTED_STEM_M), nowYear - (tree.plantedYear as number));
+      return stemAfter(row, metres(PLANTED_STEM_M), Math.max(0, nowYear - (tree.plantedYear as number)));
     case 'usual':
       return usualMatureSize(row).stemDiameter;
   }

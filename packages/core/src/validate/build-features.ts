@@ -98,10 +98,12 @@ export function buildFinding(id: string, origin: Origin, reader: PropertyReader)
     origin,
     drain: reader.text('drain') as string,
     from: reader.text('from'),
+    direction: reader.text('direction') as Finding['direction'],
     atM,
     toM: reader.quantity(quantities.to),
     seen: reader.text('seen') as Seen,
     blockedShare: blocked === null ? null : blocked / 100,
+    entries: reader.number('entries'),
     year: reader.year('date'),
   };
 }

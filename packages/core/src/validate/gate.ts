@@ -26,6 +26,13 @@ function traced(check: GeoJSONValidator, value: unknown): readonly string[] {
   }
 }
 
+/** RFC 7946, 5: a bbox is a list of numbers; the checker looks only at how many there are. */
+function boxRule(value: { readonly bbox?: unknown }): string | null {
+  const { bbox } = value;
+  if (bbox === undefined || (Array.isArray(bbox) && bbox.every(Number.isFinite))) return null;
+  return 'bbox must be a list of numbers';
+}
+
 /** What the checker lets through though RFC 7946 does not: properties that are a list, an id that is an object. */
 function ownRules(feature: Feature): string | null {
   const { properties, id } = feature as { properties: unknown; id?: unknown };
@@ -35,7 +42,7 @@ function ownRules(feature: Feature): string | null {
   if (id !== undefined && typeof id !== 'string' && typeof id !== 'number') {
     return 'id must be a string or a number';
   }
-  return null;
+  return boxRule(feature) ?? (feature.geometry === null ? null : boxRule(feature.geometry));
 }
 
 function gateCollection(file: string, value: FeatureCollection): Gated {
@@ -62,8 +69,9 @@ function gateCollection(file: string, value: FeatureCollection): Gated {
     if (broken === null) features.push({ index, feature });
     else issues.push(fault(place, broken));
   });
-  if (whole.length > 0 && issues.length === 0) {
-    issues.push(fault({ file, index: null, feature: null, path: '' }, whole[0] ?? 'not valid'));
+  const rule = whole[0] ?? boxRule(value);
+  if (rule !== null && issues.length === 0) {
+    issues.push(fault({ file, index: null, feature: null, path: '' }, rule));
   }
   return { features, issues, root: value as unknown as Record<string, unknown> };
 }
@@ -76,7 +84,7 @@ export function gate(file: string, value: unknown): Gated {
   }
   const root = value as Record<string, unknown>;
   if (root['type'] === 'FeatureCollection') return gateCollection(file, value as FeatureCollection);
-  const rule = traced(valid, value)[0];
+  const rule = traced(valid, value)[0] ?? boxRule(root) ?? undefined;
   if (rule !== undefined) return { features: [], issues: [fault(place, rule)], root };
   if (root['type'] === 'Feature') {
     const feature = value as Feature;

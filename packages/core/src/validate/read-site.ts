@@ -2,7 +2,9 @@ import type { Issue } from '../model/issue.js';
 import type { Site } from '../model/site.js';
 import { IssueList } from '../read/issue-list.js';
 import { parseJson, type TextInput } from '../read/parse-json.js';
+import { boxHolds } from './box-holds.js';
 import { type Gated, gate } from './gate.js';
+import { positionsOf } from './positions.js';
 import { SiteBuilder } from './site-builder.js';
 import { siteInfoOf } from './site-info.js';
 
@@ -48,12 +50,14 @@ function crsIssue(file: string, root: Readonly<Record<string, unknown>>): Issue[
   return [{ code: 'crs-member', severity: 'warning', name: typeof name === 'string' ? name : '', place }];
 }
 
-function collectionBoxIssue(file: string, root: Readonly<Record<string, unknown>>): Issue[] {
+function collectionBoxIssue(file: string, { root, features }: Gated): Issue[] {
   const box = root['bbox'];
-  if (!Array.isArray(box) || (box.length !== 4 && box.length !== 6)) return [];
-  const [, south] = box as number[];
-  const north = box[box.length / 2 + 1] as number;
-  if ((south as number) <= north && Math.abs(south as number) <= 90 && Math.abs(north) <= 90) return [];
+  if (root['type'] !== 'FeatureCollection' || !Array.isArray(box)) return [];
+  if (box.length !== 4 && box.length !== 6) return [];
+  const positions = features.flatMap(({ feature }) =>
+    feature.geometry ? positionsOf(feature.geometry) : [],
+  );
+  if (boxHolds(box as number[], positions)) return [];
   const place = { file, index: null, feature: null, path: 'bbox' };
   return [{ code: 'bbox-order', severity: 'warning', place }];
 }
@@ -74,7 +78,7 @@ export function readSite(inputs: readonly TextInput[]): SiteReading {
     const found = gate(parsed.file, parsed.value);
     for (const issue of found.issues) issues.add(issue);
     for (const issue of crsIssue(parsed.file, found.root)) issues.add(issue);
-    for (const issue of collectionBoxIssue(parsed.file, found.root)) issues.add(issue);
+    for (const issue of collectionBoxIssue(parsed.file, found)) issues.add(issue);
     gated.push({ ...found, file: parsed.file });
   }
   const builder = new SiteBuilder(issues, siteInfoOf(gated, issues));

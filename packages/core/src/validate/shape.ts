@@ -2,6 +2,8 @@ import { booleanClockwise, kinks, polygon } from '@turf/turf';
 import type { Feature, Geometry, Position } from 'geojson';
 import type { IssueDetail, Place, Severity } from '../model/issue.js';
 import type { IssueList } from '../read/issue-list.js';
+import { boxHolds } from './box-holds.js';
+import { positionsOf } from './positions.js';
 
 /** Below this many decimals of a degree there is nothing to measure: 1e-9 degree is a tenth of a millimetre. */
 const DECIMALS = 9;
@@ -11,23 +13,6 @@ const MOST_VERTICES = 1000;
 const PROJECTED_ABOVE = 400;
 
 type Report = (severity: Severity, detail: IssueDetail, path?: string) => void;
-
-function positionsOf(geometry: Geometry): Position[] {
-  switch (geometry.type) {
-    case 'Point':
-      return [geometry.coordinates];
-    case 'MultiPoint':
-    case 'LineString':
-      return geometry.coordinates;
-    case 'MultiLineString':
-    case 'Polygon':
-      return geometry.coordinates.flat();
-    case 'MultiPolygon':
-      return geometry.coordinates.flat(2);
-    case 'GeometryCollection':
-      return geometry.geometries.flatMap(positionsOf);
-  }
-}
 
 function hasExcessDigits(degrees: number): boolean {
   const scaled = degrees * 10 ** DECIMALS;
@@ -157,18 +142,7 @@ function checkParts(geometry: Geometry, report: Report): boolean {
 function checkBox(feature: Feature, positions: readonly Position[], report: Report): void {
   const box = feature.bbox ?? feature.geometry?.bbox;
   if (box === undefined || positions.length === 0) return;
-  const half = box.length / 2;
-  const [west, south, east, north] = [box[0], box[1], box[half], box[half + 1]] as number[];
-  const slack = 1e-6;
-  const fits = positions.every(
-    (p) =>
-      (p[0] as number) >= (west as number) - slack &&
-      (p[0] as number) <= (east as number) + slack &&
-      (p[1] as number) >= (south as number) - slack &&
-      (p[1] as number) <= (north as number) + slack,
-  );
-  // west may lie east of east where a box crosses the antimeridian (RFC 7946, 5.2)
-  if (!fits && (west as number) <= (east as number)) report('warning', { code: 'bbox-order' }, 'bbox');
+  if (!boxHolds(box, positions)) report('warning', { code: 'bbox-order' }, 'bbox');
 }
 
 /** True for the usual point, of which a town has a million: two numbers on the globe, no more digits than needed. */
@@ -198,5 +172,6 @@ export function checkShape(feature: Feature, place: Place, used: boolean, issues
   const positions = positionsOf(feature.geometry);
   const inRange = checkPositions(positions, used ? 'error' : 'warning', report);
   checkBox(feature, positions, report);
-  return checkParts(feature.geometry, report) && inRange;
+  // rings and paths of coordinates that mean something else would only bring up false faults
+  return inRange && checkParts(feature.geometry, report);
 }

@@ -1,0 +1,77 @@
+import { type Density, summaryOf } from '../infer/density.js';
+import { type Evidence, evidenceOf, NO_EVIDENCE } from '../infer/likelihood.js';
+import { pooledPosterior } from '../infer/pooled.js';
+import type { LearnedGroup, LearnedModel } from '../model/learned.js';
+import type { Site } from '../model/site.js';
+import { contextOf, type RankOptions } from '../risk/context.js';
+import { seedFrom } from '../risk/draws.js';
+import { MODEL_VERSION, modelFingerprint } from '../risk/fingerprint.js';
+import { kindOf } from '../risk/groups.js';
+import { placeFindings } from '../risk/known.js';
+import { type Observation, observationsOf } from '../risk/observed.js';
+
+
+/** Observations of one site, by line, with what could not be placed. */
+export function observe(
+  site: Site,
+  options: RankOptions,
+): { observations: Observation[]; issues: ReturnType<typeof placeFindings>['issues'] } {
+  const context = contextOf(site, options);
+  const { byLine, issues } = placeFindings(site, context.lines);
+  return { observations: observationsOf(context, byLine), issues };
+}
+
+function learnedGroup(group: string, evidence: Evidence, density: Density, priorLogSd: number): LearnedGroup {
+  const { low, mean, high, logSd } = summaryOf(density);
+  return {
+    group,
+    entries: evidence.entries,
+    expected: evidence.expected,
+    someStretches: evidence.some.length,
+    multiplier: { low, mean, high },
+    logSd,
+    priorLogSd,
+  };
+}
+
+/** Same digits whatever the order in which sites and findings came. */
+function fingerprintOf(observations: readonly Observation[]): string {
+  const rows = observations
+    .map((o) => [o.group, o.saw, o.entries, o.expected, o.year].join(' '))
+    .sort()
+    .join('\n');
+  return (seedFrom(rows, 0) >>> 0).toString(16).padStart(8, '0');
+}
+
+/**
+ * Learns the rate multipliers of every group that anything was seen of.
+ * @param observations from any number of sites; see `observe`.
+ * @param counts of sites and lines, for the file.
+ */
+export function learn(
+  observations: readonly Observation[],
+  counts: { readonly sites: number; readonly lines: number },
+): LearnedModel {
+  const [prior] = pooledPosterior([]);
+  const priorLogSd = summaryOf(prior as Density).logSd;
+  const names = [...new Set(observations.filter((o) => o.expected > 0).map((o) => o.group))].sort();
+  const groups: LearnedGroup[] = [];
+  const kinds: LearnedGroup[] = [];
+  for (const kind of [...new Set(names.map(kindOf))].sort()) {
+    const ofKind = names.filter((name) => kindOf(name) === kind);
+    const evidence = ofKind.map((name) => evidenceOf(observations.filter((o) => o.group === name)));
+    const densities = pooledPosterior(evidence);
+    ofKind.forEach((name, i) => {
+      groups.push(learnedGroup(name, evidence[i] as Evidence, densities[i] as Density, priorLogSd));
+    });
+    kinds.push(learnedGroup(kind, NO_EVIDENCE, densities[ofKind.length] as Density, priorLogSd));
+  }
+  return {
+    schema: 1,
+    kind: 'rootreach-learned',
+    model: { version: MODEL_VERSION, fingerprint: modelFingerprint() },
+    data: { fingerprint: fingerprintOf(observations), ...counts, observations: observations.length },
+    groups,
+    kinds,
+  };
+}

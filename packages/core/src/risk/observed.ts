@@ -1,0 +1,200 @@
+import type { Interval } from '../geometry/intervals.js';
+import type { Sighting } from '../infer/likelihood.js';
+import type { PlacedFinding } from '../line/find.js';
+import type { LineModel } from '../line/line-model.js';
+import type { RiskContext } from './context.js';
+import { exposureOf } from './exposure.js';
+import { groupsOf } from './groups.js';
+import type { KnownByLine } from './known.js';
+
+/** What the camera said of one group of openings in one stretch, against what the model expected there. */
+export interface Observation extends Sighting {
+  readonly drainId: string;
+  readonly group: string;
+  /** Date, fractional year. */
+  readonly year: number;
+  readonly fromM: number;
+  readonly toM: number;
+}
+
+/** A root seen at a point stands for half a stick either side, metres (judgement). */
+const POINT_HALF_M = 1.5;
+
+type Sight = 'clear' | 'roots' | 'crushed';
+
+/** One thing seen on one day over one stretch. */
+interface Seen {
+  readonly sight: Sight;
+  readonly interval: Interval;
+  /** Entries counted, or null for "some". */
+  readonly entries: number | null;
+  readonly point: boolean;
+}
+
+function sightOf(seen: PlacedFinding['finding']['seen']): Sight | null {
+  if (seen === 'clear') return 'clear';
+  if (seen === 'fine' || seen === 'mass' || seen === 'full') return 'roots';
+  return seen === 'crushed' ? 'crushed' : null;
+}
+
+function seenOf(line: LineModel, placed: PlacedFinding): Seen | null {
+  const { finding, fromM, toM } = placed;
+  const sight = sightOf(finding.seen);
+  if (sight === null) return null;
+  const point = toM - fromM <= 0;
+  const counted = finding.entries ?? (point ? 1 : null);
+  const interval: Interval = point
+    ? [Math.max(0, fromM - POINT_HALF_M), Math.min(line.lengthM, toM + POINT_HALF_M)]
+    : [fromM, toM];
+  return { sight, interval, entries: sight === 'clear' ? 0 : counted, point };
+}
+
+/** Parts of a line between all the places where anything seen begins or ends. */
+interface Part {
+  readonly interval: Interval;
+  /** Year since when it is known clean, and whether roots are known to be in it. */
+  cleanSince: number;
+  roots: boolean;
+}
+
+function partsOf(line: LineModel, seen: readonly Seen[], since: number): Part[] {
+  const cuts = [...new Set(seen.flatMap((s) => s.interval))].sort((a, b) => a - b);
+  return cuts.slice(1).map((to, i) => ({
+    interval: [cuts[i] as number, to] as const,
+    cleanSince: since,
+    roots: false,
+  })).filter(({ interval }) => interval[1] <= line.lengthM + 1e-9);
+}
+
+const covers = (outer: Interval, inner: Interval): boolean => outer[0] <= inner[0] && outer[1] >= inner[1];
+
+/** Roots that touch and were seen on one day are one sighting, however they were written down. */
+function mergedRoots(seen: readonly Seen[], sight: Sight): Seen[] {
+  const merged: Seen[] = [];
+  const stretches = seen
+    .filter((s) => s.sight === sight)
+    .sort((a, b) => a.interval[0] - b.interval[0] || a.interval[1] - b.interval[1]);
+  for (const next of stretches) {
+    const last = merged[merged.length - 1];
+    if (!last || next.interval[0] > last.interval[1] || last.point || next.point) {
+      merged.push(next);
+      continue;
+    }
+    const entries = last.entries === null || next.entries === null ? null : last.entries + next.entries;
+    const to = Math.max(last.interval[1], next.interval[1]);
+    merged[merged.length - 1] = { ...last, interval: [last.interval[0], to], entries };
+  }
+  return merged;
+}
+
+/** Neighbouring parts with the same past become one stretch again. */
+function rejoined(parts: readonly Part[]): { interval: Interval; cleanSince: number }[] {
+  const stretches: { interval: [number, number]; cleanSince: number }[] = [];
+  for (const { interval, cleanSince } of parts) {
+    const last = stretches[stretches.length - 1];
+    if (last && last.interval[1] === interval[0] && last.cleanSince === cleanSince) last.interval[1] = interval[1];
+    else stretches.push({ interval: [interval[0], interval[1]], cleanSince });
+  }
+  return stretches;
+}
+
+/** Follows one line through its camera runs, oldest first. */
+class LineHistory {
+  readonly observations: Observation[] = [];
+  private readonly parts: Part[];
+  private readonly installed: number;
+
+  constructor(
+    private readonly context: RiskContext,
+    private readonly line: LineModel,
+    all: readonly Seen[],
+  ) {
+    const { drain, pipe } = line;
+    this.installed = drain.installedYear ?? context.nowYear - pipe.assumedAgeYears.value;
+    this.parts = partsOf(line, all, this.installed);
+  }
+
+  /** Digging or cutting between the last run and this one takes the roots out. */
+  private clearedBy(year: number): void {
+    const { dugYear, cutYear } = this.line.drain;
+    for (const cleared of [dugYear, cutYear]) {
+      if (cleared === null || cleared >= year) continue;
+      for (const part of this.parts) {
+        if (cleared <= part.cleanSince) continue;
+        part.cleanSince = cleared;
+        part.roots = false;
+      }
+    }
+  }
+
+  private expected(parts: readonly Part[], year: number): { entry: number; crush: number } {
+    let entry = 0;
+    let crush = 0;
+    for (const { interval, cleanSince } of rejoined(parts)) {
+      const e = exposureOf(this.context, this.line, interval, cleanSince, year);
+      entry += e.entry;
+      crush += e.crush;
+    }
+    return { entry, crush };
+  }
+
+  private note(group: string, saw: Observation['saw'], entries: number, expected: number, year: number, at: Interval): void {
+    this.observations.push({ drainId: this.line.drain.id, group, saw, entries, expected, year, fromM: at[0], toM: at[1] });
+  }
+
+  run(year: number, seen: readonly Seen[]): void {
+    if (year <= this.installed) return;
+    this.clearedBy(year);
+    const groups = groupsOf(this.line);
+    const taken = new Set<Part>();
+    const found = [...mergedRoots(seen, 'crushed'), ...mergedRoots(seen, 'roots')];
+    for (const one of found) {
+      const parts = this.parts.filter((p) => covers(one.interval, p.interval) && !taken.has(p));
+      for (const part of parts) taken.add(part);
+      const fresh = parts.filter((p) => !p.roots);
+      if (fresh.length > 0) {
+        const e = this.expected(fresh, year);
+        const crushed = one.sight === 'crushed';
+        const group = crushed ? groups.crush : groups.entry;
+        const saw = one.entries === null ? 'some' : 'count';
+        this.note(group, saw, one.entries ?? 0, crushed ? e.crush : e.entry, year, one.interval);
+      }
+      for (const part of parts) part.roots = true;
+    }
+    const clear = this.parts.filter(
+      (p) => !taken.has(p) && seen.some((s) => s.sight === 'clear' && covers(s.interval, p.interval)),
+    );
+    const fresh = clear.filter((p) => !p.roots && p.cleanSince < year);
+    for (const stretch of rejoined(fresh)) {
+      const e = exposureOf(this.context, this.line, stretch.interval, stretch.cleanSince, year);
+      this.note(groups.entry, 'none', 0, e.entry, year, stretch.interval);
+      this.note(groups.crush, 'none', 0, e.crush, year, stretch.interval);
+    }
+    for (const part of clear) {
+      part.cleanSince = year;
+      part.roots = false;
+    }
+  }
+}
+
+/**
+ * Turns what cameras saw into observations to learn from: for each line its runs in order of date, each stretch
+ * held against what the model expected there since it was last known clean. Roots seen twice without having been
+ * taken out count once. Findings without a date, and sags and offsets, say nothing of entry and are passed over.
+ */
+export function observationsOf(context: RiskContext, known: KnownByLine): Observation[] {
+  const observations: Observation[] = [];
+  for (const [number, placed] of [...known].sort((a, b) => a[0] - b[0])) {
+    const line = context.lines.at(number);
+    const dated = placed.flatMap((p) => {
+      const seen = p.finding.year === null ? null : seenOf(line, p);
+      return seen === null ? [] : [{ year: p.finding.year as number, seen }];
+    });
+    const history = new LineHistory(context, line, dated.map((d) => d.seen));
+    for (const year of [...new Set(dated.map((d) => d.year))].sort((a, b) => a - b)) {
+      history.run(year, dated.filter((d) => d.year === year).map((d) => d.seen));
+    }
+    observations.push(...history.observations);
+  }
+  return observations;
+}
