@@ -61,7 +61,8 @@ describe('opening files', () => {
   it('says so when a file of the page itself is not there', async () => {
     vi.stubGlobal('fetch', async () => new Response('', { status: 404 }));
     const before = state.opened.value;
-    await page.openServed('opened.json', null);
+    expect(await page.openServed('opened.json', null)).toBe(true);
+    expect(state.busy.value).toBe(false);
     expect(state.problem.value).toMatch(/opened\.json: it is not there/);
     expect(state.opened.value).toBe(before);
   });

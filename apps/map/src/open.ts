@@ -88,7 +88,9 @@ export function opener(engine: Engine) {
       const inputs = await inputsOf(answer);
       if (turn === turns) await openInputs(inputs, key, stretch);
     } catch (error) {
+      if (turn !== turns) return;
       state.problem.value = words.problem.couldNotOpen(address, reason(error));
+      state.busy.value = false;
     }
   }
 
@@ -111,7 +113,7 @@ export function opener(engine: Engine) {
     if (address === '') return false;
     const inputsOf = async (answer: Response) => ((await answer.json()) as Served).files;
     await openFetched(`./${address}`, inputsOf, null, stretch);
-    return state.opened.value !== null;
+    return true;
   }
 
   return { openInputs, openDemo, openFiles, openServed };

@@ -16,7 +16,8 @@ export const opened = signal<Opened | null>(null);
 /** Key of the bundled site that is open, or null for the user's own files. */
 export const siteKey = signal<string | null>(null);
 export const fileNames = signal<readonly string[]>([]);
-export const busy = signal(false);
+/** True from the start: the first site is on its way. */
+export const busy = signal(true);
 /** Why the last file could not be opened; the open site stays. */
 export const problem = signal<string | null>(null);
 export const chosenStretch = signal<string | null>(null);

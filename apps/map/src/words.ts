@@ -53,6 +53,7 @@ export const words = {
     site: 'Site',
     open: 'Open file',
     openHint: 'Open GeoJSON files from this device, or drop them anywhere on the page',
+    none: 'No site',
     ownFile: (names: readonly string[]) => (names.length === 1 ? `${names[0]}` : many(names.length, 'file')),
     units: 'Lengths in',
     us: 'ft',
@@ -85,6 +86,7 @@ export const words = {
 
   invented: 'Invented example',
   loading: 'Reading the site…',
+  nothingOpen: 'No site is open. Choose one above, or open a file of your own.',
 
   headline: {
     act: (n: number) => `${many(n, 'stretch', 'stretches')} to act on.`,
@@ -275,8 +277,8 @@ export const words = {
   problem: {
     close: 'Close',
     nothingInIt: 'no tree and no line was found in it',
-    couldNotOpen: (names: string, why: string) =>
-      `Could not open ${names}: ${why.replace(/\.$/, '')}. The site on the plan stays as it was.`,
+    couldNotOpen: (names: string, why: string) => `Could not open ${names}: ${why.replace(/\.$/, '')}.`,
+    stays: 'The site on the plan stays as it was.',
     notThere: 'it is not there',
     tooLarge: (names: string) =>
       `${names} is too large for this page. Use the command line for a whole town.`,

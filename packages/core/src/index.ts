@@ -23,6 +23,8 @@ export { factorsOf } from './risk/factors.js';
 export { bandLimits, rank } from './risk/rank.js';
 export { rootDensity } from './roots/density.js';
 export { GLOBAL_BETA, shareBelow, trenchDepthFactor } from './roots/depth.js';
+export { type Backtest, backtestBySite, backtestByTime, type SiteRecord } from './learn/backtest.js';
+export { itemsOf } from './learn/items.js';
 export { learn, observe } from './learn/learn.js';
 export { readLearnedModel } from './learn/model-file.js';
 export type { LearnedGroup, LearnedModel } from './model/learned.js';

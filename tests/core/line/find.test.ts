@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type PlacedFinding, placeFinding } from '../../../packages/core/src/line/find.js';
 import { layOutLines } from '../../../packages/core/src/line/line-model.js';
-import type { Issue } from '../../../packages/core/src/model/issue.js';
+import { placeFindings } from '../../../packages/core/src/risk/known.js';
 import { type Scene, scene } from '../../scenes/scene.js';
 
 /** 30 m from a basin at the upper end down to an outlet; a wye 12 m above the outlet. */
@@ -18,23 +17,27 @@ const drawn = (flow: string): Scene =>
     .fitting({ id: 'B1', type: 'basin', at: [0, 0] })
     .fitting({ id: 'W1', type: 'wye', at: [18, 0] });
 
-function placed(properties: Readonly<Record<string, unknown>>, flow = 'as-drawn'): PlacedFinding | Issue {
+type Properties = Readonly<Record<string, unknown>>;
+
+function placed(properties: Properties, flow = 'as-drawn') {
   const site = drawn(flow)
     .finding({ id: 'seen', drain: 'main', seen: 'mass', ...properties })
     .site();
-  const line = layOutLines(site, 3).at(0);
-  return placeFinding(line, site.findings[0] as PlacedFinding['finding']);
+  const { byLine, issues } = placeFindings(site, layOutLines(site, 3));
+  return { stretches: byLine.get(0) ?? [], issues };
 }
 
-function stretch(properties: Readonly<Record<string, unknown>>, flow?: string): [number, number] {
-  const found = placed(properties, flow);
-  if ('code' in found) throw new Error(`an issue instead of a place: ${JSON.stringify(found)}`);
-  return [found.fromM, found.toM].map((m) => Math.round(m * 1e6) / 1e6) as [number, number];
+function stretch(properties: Properties, flow?: string): number[] {
+  const { stretches, issues } = placed(properties, flow);
+  expect(issues).toEqual([]);
+  return stretches.flatMap(({ fromM, toM }) => [fromM, toM]).map((m) => Math.round(m * 1e6) / 1e6);
 }
 
-function reasonAgainst(properties: Readonly<Record<string, unknown>>): string {
-  const found = placed(properties);
-  return 'code' in found && found.code === 'finding-misplaced' ? found.reason : 'placed';
+function reasonAgainst(properties: Properties): string {
+  const { stretches, issues } = placed(properties);
+  expect(stretches).toEqual([]);
+  const [issue] = issues;
+  return issue?.code === 'finding-misplaced' ? issue.reason : 'no such issue';
 }
 
 // stations count from the outlet end, which is the last point as drawn here
@@ -80,7 +83,7 @@ describe('what a reel saw', () => {
   });
 
   it('is an issue where the place it started from is not on the line', () => {
-    expect(reasonAgainst({ from: 'B9', at_m: 1 })).toBe("no fitting 'B9' on line 'main'");
+    expect(reasonAgainst({ from: 'B9', at_m: 1 })).toBe("there is no fitting 'B9'");
   });
 
   it('is measured in feet where the crew reads feet', () => {

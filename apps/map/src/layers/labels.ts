@@ -17,12 +17,14 @@ interface Label {
 
 const MOST_LABELS = 140;
 const TREE_NAMES_BELOW_METRES_PER_PIXEL = 0.11;
+/** Closer than this, tags keep clear of stems and lines too; further off there would be no room left. */
+const CLEAR_BELOW_METRES_PER_PIXEL = 0.2;
 const GROUND_NAMES_BELOW_METRES_PER_PIXEL = 0.5;
 /** Tags for the worst stretches: no more than a crew can do in a day. */
 const MOST_TAGS = 12;
 const LETTER_PIXELS = 7.2;
 const TAG_GAP = 23;
-const MARK_SIZE = [14, 14] as const;
+const MARK_SIZE = [13, 13] as const;
 /** A row of like trees is named once in this distance. */
 const SAME_NAME_PIXELS = 150;
 
@@ -44,10 +46,7 @@ function beside(map: L.Map, segment: SegmentResult): Shift[] {
   const run = to.distanceTo(from) || 1;
   const across: [number, number] = [(from.y - to.y) / run, (to.x - from.x) / run];
   const turn = across[0] < -0.2 || (across[0] < 0.2 && across[1] > 0) ? -1 : 1;
-  return [1, -1, 1.8, -1.8].map((way) => [
-    across[0] * turn * way * TAG_GAP,
-    across[1] * turn * way * TAG_GAP,
-  ]);
+  return [1, -1].map((way) => [across[0] * turn * way * TAG_GAP, across[1] * turn * way * TAG_GAP]);
 }
 
 function tags(map: L.Map, segments: readonly SegmentResult[]): Label[] {
@@ -161,10 +160,11 @@ export function drawLabels(
 ): void {
   group.clearLayers();
   const { map } = plan;
+  const close = metresPerPixel < CLEAR_BELOW_METRES_PER_PIXEL;
   const near = metresPerPixel < TREE_NAMES_BELOW_METRES_PER_PIXEL;
   const marks = [
     ...shownFittings(site.fittings, metresPerPixel).map((fitting) => L.latLng(latLng(fitting.position))),
-    ...trees.map((tree) => L.latLng(tree.lat, tree.lon)),
+    ...(close ? [...trees.map((tree) => L.latLng(tree.lat, tree.lon)), ...segments.map(middle)] : []),
   ];
   const places = new Places(map, marks);
   const wanted = [

@@ -6,7 +6,7 @@ const PEGS = Array.from({ length: 10 }, (_, i) => i);
 export function ChanceBar({ chance, band }: { readonly chance: Chance; readonly band: Band }) {
   const x = (share: number) => 2 + share * 296;
   return (
-    <svg class={`chance-bar ink-${band}`} viewBox="0 0 300 36" aria-hidden="true">
+    <svg class={`chance-bar ink-${band}`} viewBox="0 -1 300 36" aria-hidden="true">
       {PEGS.map((peg) => {
         const filled = Math.min(1, Math.max(0, chance.likely * 10 - peg));
         const width = 25.6;

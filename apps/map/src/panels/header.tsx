@@ -20,7 +20,7 @@ function SitePicker({ opener }: { readonly opener: Opener }) {
         if (isDemo(chosen)) void opener.openDemo(chosen);
       }}
     >
-      {key === null && <option value={OWN}>{w.ownFile(names)}</option>}
+      {key === null && <option value={OWN}>{names.length === 0 ? w.none : w.ownFile(names)}</option>}
       {(Object.keys(demos) as DemoKey[]).map((demo) => (
         <option key={demo} value={demo}>
           {w.demos[demo]}

@@ -31,7 +31,9 @@ export function Problem() {
     <div role="alert" class="problem-place">
       {why !== null && (
         <div class="problem">
-          <p>{why}</p>
+          <p>
+            {why} {state.opened.value && words.problem.stays}
+          </p>
           <button
             type="button"
             class="button"

@@ -19,7 +19,9 @@ function standing(line: LineResult): Standing[] {
   return line.trees
     .flatMap(({ id, atM, distanceM }) => {
       const tree = state.treeById.value.get(id);
-      return tree ? [{ tree, atM, distanceM }] : [];
+      if (!tree) return [];
+      const pastAnEnd = (atM <= 0 || atM >= line.lengthM) && distanceM > tree.driplineM;
+      return pastAnEnd ? [] : [{ tree, atM, distanceM }];
     })
     .sort((a, b) => a.distanceM - b.distanceM)
     .slice(0, MOST_TREES);

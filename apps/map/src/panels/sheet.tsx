@@ -65,7 +65,9 @@ function Content() {
   const tree = state.tree.value;
   if (segment) return <Card segment={segment} />;
   if (tree) return <TreeCard tree={tree} />;
-  if (!state.opened.value) return <p class="loading">{words.loading}</p>;
+  if (!state.opened.value) {
+    return <p class="loading">{state.busy.value ? words.loading : words.nothingOpen}</p>;
+  }
   return (
     <>
       <Headline />

@@ -1,4 +1,11 @@
-import { type LineResult, type RankResult, rank, type SegmentResult, type Site } from '@rootreach/core';
+import {
+  factorsOf,
+  type LineResult,
+  type RankResult,
+  rank,
+  type SegmentResult,
+  type Site,
+} from '@rootreach/core';
 import type { Args } from '../args.js';
 import { CannotDo } from '../cannot-do.js';
 import type { Command, ExitCode } from '../command.js';
@@ -54,8 +61,10 @@ function findSegment(site: Site, scoring: Scoring, wanted: string | undefined): 
   );
 }
 
-function explain({ result, segment }: Found, site: Site): Explained {
-  const ids = new Set(segment.trees.map(({ id }) => id));
+/** @param all with the numbers of every tree, else of the one that brings most. */
+function explain({ result, segment }: Found, site: Site, scoring: Scoring, all: boolean): Explained {
+  const ids = segment.trees.map(({ id }) => id);
+  const factors = factorsOf(site, scoring, segment.id, all ? ids : ids.slice(0, 1));
   return {
     site: result.site,
     asOf: result.asOf,
@@ -63,8 +72,9 @@ function explain({ result, segment }: Found, site: Site): Explained {
     segments: result.totals.segments,
     segment,
     line: result.lines.find(({ drainId }) => drainId === segment.drainId) as LineResult,
-    trees: result.trees.filter(({ id }) => ids.has(id)),
-    sources: sourcesBehind(segment, site),
+    trees: result.trees.filter(({ id }) => ids.includes(id)),
+    factors,
+    sources: sourcesBehind(factors),
     cautions: result.cautions,
   };
 }
@@ -82,7 +92,7 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   const issues = [...found, ...answer.result.issues];
   reportIssues(issues, io);
   const { schema, model } = answer.result;
-  const explained = explain(answer, site);
+  const explained = explain(answer, site, scoring, args.flag('json'));
   const { segments: _all, ...parts } = explained;
   const text = args.flag('json')
     ? json({ schema, model, ...parts, sources: plainSources(explained.sources) })

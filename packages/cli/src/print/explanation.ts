@@ -1,6 +1,7 @@
 import {
   adviceFor,
   type Caution,
+  type Factor,
   type LineResult,
   reasonFor,
   type SegmentResult,
@@ -10,6 +11,7 @@ import {
 import { assumptionLines } from './assumptions.js';
 import { chanceRange, fall, percent } from './chance.js';
 import { count } from './count.js';
+import { factorLines } from './factor-lines.js';
 import { depth, length, span, trunk, type Units } from './lengths.js';
 import { printable } from './printable.js';
 import type { Page } from './rank-table.js';
@@ -29,6 +31,7 @@ export interface Explained {
   readonly segment: SegmentResult;
   readonly line: LineResult;
   readonly trees: readonly TreeZones[];
+  readonly factors: readonly Factor[];
   readonly sources: readonly SourceUse[];
   readonly cautions: readonly Caution[];
 }
@@ -60,7 +63,7 @@ function chanceLines({ segment, horizonYears, segments }: Explained): string[] {
   const seen = knownPhrase(segment);
   return [
     ...(seen === null ? [] : [`On record and not dealt with since: ${seen}.`]),
-    `${capital(wordChance(chance))}, ${what} within ${count(horizonYears, 'year')}: ${chanceRange(chance)}. The range should hold 8 times in 10.`,
+    `${capital(wordChance(chance))}, ${what} within ${count(horizonYears, 'year')}: ${chanceRange(chance)}. The true chance should lie in that range 8 times in 10.`,
     `Rank ${segment.rank} of ${count(segments, 'segment')}. ${
       inWorstTenth === null
         ? 'How sure that rank is was not worked out for so many.'
@@ -120,7 +123,7 @@ function changeLines({ segment }: Explained): string[] {
 /** Why one segment stands where it does, what would change it, and where that is known from. */
 export function explanation(given: Explained, page: Page): string {
   const explained = printable(given);
-  const { segment, site, asOf, sources, cautions } = explained;
+  const { segment, site, asOf, factors, sources, cautions } = explained;
   const { units, width, style } = page;
   const assumed = assumptionLines(segment.assumed, units);
   const lines = [
@@ -134,11 +137,16 @@ export function explanation(given: Explained, page: Page): string {
     ...section('Inside', insideLines(explained, units), page),
     ...section('Would change', changeLines(explained), page),
     ...section('Next look', [`By ${segment.nextLook}.`], page),
-    ...section('Assumed', assumed.length === 0 ? ['Nothing.'] : assumed, page),
-    ...section('Sources', sources.map(wordSource), page),
     ...section(
       'Cautions',
       cautions.map(({ text }) => text),
+      page,
+    ),
+    ...section('Assumed', assumed.length === 0 ? ['Nothing.'] : assumed, page),
+    ...section('Numbers', factorLines(factors, units), page),
+    ...section(
+      'Sources',
+      [...sources.map(wordSource), 'Whole titles, and the numbers of the other trees: --json.'],
       page,
     ),
   ];

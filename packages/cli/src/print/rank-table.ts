@@ -94,7 +94,7 @@ function meaning({ segments, horizonYears }: RankResult): string[] {
     );
   }
   if (example !== undefined && changePhrase(example) !== null) {
-    sentences.push(`${changePhrase(example)}: the same with that one thing changed.`);
+    sentences.push(`${changePhrase(example)} means: so far the chance would fall with that one thing done.`);
   }
   if (segments.some(({ known }) => known !== null)) {
     sentences.push('Where trouble was seen: the chance that it stops the line.');
@@ -104,43 +104,44 @@ function meaning({ segments, horizonYears }: RankResult): string[] {
   return sentences;
 }
 
+/** What stands above the list: the site, how much there is, how much of it to do something about. */
+function head({ site, asOf, horizonYears, totals }: RankResult, { units, width, style }: Page): string[] {
+  const when = `As of ${asOf}, looking ${count(horizonYears, 'year')} ahead`;
+  return [
+    style.strong(wrap(siteTitle(site), width)),
+    wrap(`${when}: ${extent(totals, units)}`, width),
+    wrap(`To do: ${bandTotals(totals, units)}`, width),
+  ];
+}
+
+/** What stands below: how to see more, what the numbers mean, what to mind. */
+function foot(result: RankResult, { width, style }: Page): string[] {
+  const { segments, totals, cautions } = result;
+  const lines: string[] = [];
+  const more = totals.segments - segments.length;
+  if (more > 0) lines.push(`${count(more, 'more segment')} below these: --top ${totals.segments} lists all.`);
+  const [worst] = segments;
+  if (worst !== undefined) {
+    lines.push(`Why one stands where it does: rootreach explain FILE --segment ${shellWord(worst.id)}`, '');
+  }
+  return [
+    ...lines.map((line) => wrap(line, width)),
+    ...meaning(result).map((sentence) => style.faint(wrap(sentence, width))),
+    wrap(shortCautions(cautions), width),
+  ];
+}
+
 /** The ranking as a crew reads it in a terminal or on paper. */
 export function rankTable(given: RankResult, page: Page): string {
   const result = printable(given);
-  const { width, style } = page;
   const columns = columnsFor(result.segments);
-  const more = result.totals.segments - result.segments.length;
-  const worst = result.segments[0];
-  const parts = [
-    style.strong(wrap(siteTitle(result.site), width)),
-    wrap(
-      `As of ${result.asOf}, looking ${count(result.horizonYears, 'year')} ahead: ${extent(result.totals, page.units)}`,
-      width,
-    ),
-    wrap(`To do: ${bandTotals(result.totals, page.units)}`, width),
+  const lines = [
+    ...head(result, page),
     '',
-    style.faint(headings(columns)),
+    page.style.faint(headings(columns)),
     ...result.segments.map((segment) => segmentBlock(segment, columns, page)),
     '',
-    ...(more > 0
-      ? [
-          wrap(
-            `${count(more, 'more segment')} below these: --top ${result.totals.segments} lists all.`,
-            width,
-          ),
-        ]
-      : []),
-    ...(worst === undefined
-      ? []
-      : [
-          wrap(
-            `Why one stands where it does: rootreach explain FILE --segment ${shellWord(worst.id)}`,
-            width,
-          ),
-        ]),
-    '',
-    ...meaning(result).map((sentence) => style.faint(wrap(sentence, width))),
-    wrap(shortCautions(result.cautions), width),
+    ...foot(result, page),
   ];
-  return `${parts.join('\n')}\n`;
+  return `${lines.join('\n')}\n`;
 }

@@ -54,9 +54,9 @@ export function knownIn(
   for (const placed of findings) {
     const { finding } = placed;
     if (!meets(placed, fromM, toM) || dealtWith(line, finding)) continue;
-    const newer = (finding.year ?? -Infinity) - (best?.year ?? -Infinity);
-    if (best === null || newer > 0 || (newer === 0 && SEVERITY[finding.seen] > SEVERITY[best.seen]))
-      best = finding;
+    const [year, bestYear] = [finding.year ?? -Infinity, best?.year ?? -Infinity];
+    const worse = best === null || SEVERITY[finding.seen] > SEVERITY[best.seen];
+    if (year > bestYear || (year === bestYear && worse)) best = finding;
   }
   if (best === null || best.seen === 'clear') return null;
   return { seen: best.seen, year: best.year, blockedShare: best.blockedShare };

@@ -11,8 +11,9 @@ import type { KnownByLine } from './known.js';
 export interface Observation extends Sighting {
   readonly drainId: string;
   readonly group: string;
-  /** Date, fractional year. */
+  /** Date, fractional year, and since when the stretch was known clean (the latest, where its parts differ). */
   readonly year: number;
+  readonly sinceYear: number;
   readonly fromM: number;
   readonly toM: number;
 }
@@ -98,6 +99,8 @@ function rejoined(parts: readonly Part[]): { interval: Interval; cleanSince: num
   return stretches;
 }
 
+type Span = Pick<Observation, 'year' | 'sinceYear'>;
+
 /** Follows one line through its camera runs, oldest first. */
 class LineHistory {
   readonly observations: Observation[] = [];
@@ -138,42 +141,63 @@ class LineHistory {
     return { entry, crush };
   }
 
-  private note(group: string, saw: Observation['saw'], entries: number, expected: number, year: number, at: Interval): void {
-    this.observations.push({ drainId: this.line.drain.id, group, saw, entries, expected, year, fromM: at[0], toM: at[1] });
+  private note(what: Pick<Observation, 'group' | 'saw' | 'entries' | 'expected'>, when: Span, at: Interval): void {
+    this.observations.push({
+      ...what,
+      drainId: this.line.drain.id,
+      year: when.year,
+      sinceYear: when.sinceYear,
+      fromM: at[0],
+      toM: at[1],
+    });
   }
 
-  run(year: number, seen: readonly Seen[]): void {
-    if (year <= this.installed) return;
-    this.clearedBy(year);
+  /** Roots or a break in one stretch; where they were known already, nothing new is learned. */
+  private found(one: Seen, parts: readonly Part[], year: number): void {
+    const fresh = parts.filter((p) => !p.roots);
+    if (fresh.length > 0) {
+      const expected = this.expected(fresh, year);
+      const groups = groupsOf(this.line);
+      const crushed = one.sight === 'crushed';
+      const what = {
+        group: crushed ? groups.crush : groups.entry,
+        saw: one.entries === null ? ('some' as const) : ('count' as const),
+        entries: one.entries ?? 0,
+        expected: crushed ? expected.crush : expected.entry,
+      };
+      this.note(what, { year, sinceYear: Math.max(...fresh.map((p) => p.cleanSince)) }, one.interval);
+    }
+    for (const part of parts) part.roots = true;
+  }
+
+  private clear(parts: readonly Part[], year: number): void {
     const groups = groupsOf(this.line);
-    const taken = new Set<Part>();
-    const found = [...mergedRoots(seen, 'crushed'), ...mergedRoots(seen, 'roots')];
-    for (const one of found) {
-      const parts = this.parts.filter((p) => covers(one.interval, p.interval) && !taken.has(p));
-      for (const part of parts) taken.add(part);
-      const fresh = parts.filter((p) => !p.roots);
-      if (fresh.length > 0) {
-        const e = this.expected(fresh, year);
-        const crushed = one.sight === 'crushed';
-        const group = crushed ? groups.crush : groups.entry;
-        const saw = one.entries === null ? 'some' : 'count';
-        this.note(group, saw, one.entries ?? 0, crushed ? e.crush : e.entry, year, one.interval);
-      }
-      for (const part of parts) part.roots = true;
+    const fresh = parts.filter((p) => !p.roots && p.cleanSince < year);
+    for (const { interval, cleanSince } of rejoined(fresh)) {
+      const { entry, crush } = exposureOf(this.context, this.line, interval, cleanSince, year);
+      const when = { year, sinceYear: cleanSince };
+      this.note({ group: groups.entry, saw: 'none', entries: 0, expected: entry }, when, interval);
+      this.note({ group: groups.crush, saw: 'none', entries: 0, expected: crush }, when, interval);
     }
-    const clear = this.parts.filter(
-      (p) => !taken.has(p) && seen.some((s) => s.sight === 'clear' && covers(s.interval, p.interval)),
-    );
-    const fresh = clear.filter((p) => !p.roots && p.cleanSince < year);
-    for (const stretch of rejoined(fresh)) {
-      const e = exposureOf(this.context, this.line, stretch.interval, stretch.cleanSince, year);
-      this.note(groups.entry, 'none', 0, e.entry, year, stretch.interval);
-      this.note(groups.crush, 'none', 0, e.crush, year, stretch.interval);
-    }
-    for (const part of clear) {
+    for (const part of parts) {
       part.cleanSince = year;
       part.roots = false;
     }
+  }
+
+  /** One day's run: what was found counts before what is said to be clear. */
+  run(year: number, seen: readonly Seen[]): void {
+    if (year <= this.installed) return;
+    this.clearedBy(year);
+    const taken = new Set<Part>();
+    for (const one of [...mergedRoots(seen, 'crushed'), ...mergedRoots(seen, 'roots')]) {
+      const parts = this.parts.filter((p) => covers(one.interval, p.interval) && !taken.has(p));
+      for (const part of parts) taken.add(part);
+      this.found(one, parts, year);
+    }
+    const said = seen.filter((s) => s.sight === 'clear');
+    const clear = this.parts.filter((p) => !taken.has(p) && said.some((s) => covers(s.interval, p.interval)));
+    this.clear(clear, year);
   }
 }
 

@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest';
+import { bibliography } from '../../packages/core/src/sources/bibliography.js';
+import { jointTable } from '../../packages/core/src/tables/joints.js';
+import { judgement } from '../../packages/core/src/tables/judgement.js';
+import { modelConstants } from '../../packages/core/src/tables/model-constants.js';
+import { pipeTable } from '../../packages/core/src/tables/pipes.js';
+import { speciesTable } from '../../packages/core/src/tables/species.js';
+import { surveyTable } from '../../packages/core/src/tables/survey.js';
+import { everyCitedValue } from '../core/tables/every-cited-value.js';
+import { filesUnder } from './source-files.js';
+
+const ENDINGS = ['.ts', '.tsx', '.mjs', '.css', '.html', '.md', '.json', '.geojson', '.yml'];
+// put together here, so that this file does not hold what it looks for
+const MARKS = new RegExp(`\\b(${['TO' + 'DO', 'FIX' + 'ME', 'X' + 'XX', 'HA' + 'CK'].join('|')})\\b`);
+const FILLING = new RegExp(`lorem ${'ip' + 'sum'}|not ${'im' + 'plemented'}|coming ${'so' + 'on'}`, 'i');
+const SKIPPED = new RegExp(
+  `\\b(it|test|describe)\\.(${['sk' + 'ip', 'on' + 'ly', 'to' + 'do', 'fa' + 'ils'].join('|')})\\b`,
+);
+
+const files = ['packages', 'apps', 'tests', 'data'].flatMap((folder) => filesUnder(folder, ENDINGS));
+
+describe('the words of the project', () => {
+  it('hold no marks of unfinished work', () => {
+    expect(files.length).toBeGreaterThan(100);
+    const marked = files.flatMap((file) => {
+      const mark = MARKS.exec(file.text) ?? FILLING.exec(file.text);
+      return mark ? [`${file.path}: ${mark[0]}`] : [];
+    });
+    expect(marked).toEqual([]);
+  });
+
+  it('pass over no test', () => {
+    const passedOver = files
+      .filter((f) => f.path.startsWith('tests/') && SKIPPED.test(f.text))
+      .map((f) => f.path);
+    expect(passedOver).toEqual([]);
+  });
+});
+
+describe('every number of the tables', () => {
+  const cited = everyCitedValue({
+    jointTable,
+    pipeTable,
+    modelConstants,
+    surveyTable,
+    species: Object.fromEntries(speciesTable),
+  });
+
+  it('names a source that the bibliography knows', () => {
+    expect(cited.length).toBeGreaterThan(1000);
+    const unknown = cited
+      .filter(({ cited: { source } }) => !(source in bibliography))
+      .map(({ path }) => path);
+    expect(unknown).toEqual([]);
+  });
+
+  it('says how it is known, and judgement is never dressed up as a reading', () => {
+    const kinds = new Set(cited.map(({ cited: { known } }) => known));
+    for (const kind of kinds) expect(['read', 'quoted', 'calculated', 'memory', 'judgement']).toContain(kind);
+    const dressed = cited.filter(({ cited: c }) => c.source === 'our-judgement' && c.known !== 'judgement');
+    expect(dressed.map(({ path }) => path)).toEqual([]);
+  });
+
+  it('or rests on known sources where it is our own choice', () => {
+    const unknown = Object.entries(judgement).flatMap(([name, { restsOn }]) =>
+      restsOn.filter((key) => !(key in bibliography)).map((key) => `${name}: ${key}`),
+    );
+    expect(unknown).toEqual([]);
+  });
+});
