@@ -27,6 +27,13 @@ function placed(properties: Properties, flow = 'as-drawn') {
   return { stretches: byLine.get(0) ?? [], issues };
 }
 
+function onlyPiece(properties: Properties, flow?: string) {
+  const { stretches, issues } = placed(properties, flow);
+  expect(issues).toEqual([]);
+  expect(stretches).toHaveLength(1);
+  return stretches[0];
+}
+
 function stretch(properties: Properties, flow?: string): number[] {
   const { stretches, issues } = placed(properties, flow);
   expect(issues).toEqual([]);
@@ -61,6 +68,33 @@ describe('what a reel saw', () => {
     expect(stretch({ from: 'B1', at_m: 2, to_m: 5 })).toEqual([25, 28]);
   });
 
+  it('goes the way it is said to go, room or not', () => {
+    expect(stretch({ from: 'W1', direction: 'downstream', at_m: 2, to_m: 5 })).toEqual([7, 10]);
+    expect(stretch({ from: 'W1', direction: 'upstream', at_m: 2, to_m: 5 })).toEqual([14, 17]);
+    expect(reasonAgainst({ from: 'W1', direction: 'downstream', at_m: 15 })).toBe(
+      "the reel ran 3.0 m past the end of line 'main'",
+    );
+  });
+
+  it('goes into the line from either end, however little of it', () => {
+    expect(stretch({ from: 'start', at_m: 0.3 })).toEqual([29.7, 29.7]);
+    expect(stretch({ from: 'end', at_m: 0.3 })).toEqual([0.3, 0.3]);
+    expect(onlyPiece({ from: 'start', at_m: 0 })?.direction).toBe('downstream');
+    expect(onlyPiece({ from: 'end', at_m: 0 })?.direction).toBe('upstream');
+  });
+
+  it('keeps the way in which the reel went', () => {
+    expect(onlyPiece({ from: 'start', at_m: 4 })?.direction).toBe('downstream');
+    expect(onlyPiece({ from: 'start', at_m: 4 }, 'reversed')?.direction).toBe('upstream');
+    expect(onlyPiece({ from: 'W1', at_m: 2 })?.direction).toBe('upstream');
+    expect(onlyPiece({ from: 'W1', at_m: 15 })?.direction).toBe('downstream');
+  });
+
+  it('keeps the entries counted on it', () => {
+    expect(onlyPiece({ at_m: 4, to_m: 9, entries: 3 })?.entries).toBe(3);
+    expect(onlyPiece({ at_m: 4, to_m: 9 })?.entries).toBeNull();
+  });
+
   it('is a place where only one reading was taken', () => {
     expect(stretch({ from: 'end', at_m: 7.5 })).toEqual([7.5, 7.5]);
   });
@@ -82,7 +116,7 @@ describe('what a reel saw', () => {
     );
   });
 
-  it('is an issue where the place it started from is not on the line', () => {
+  it('is an issue where nothing is known of the place it started from', () => {
     expect(reasonAgainst({ from: 'B9', at_m: 1 })).toBe("there is no fitting 'B9'");
   });
 

@@ -14,6 +14,8 @@ export function wordChance(chance: Chance): string {
   const high = inTen(chance.high);
   const about = likely === 'fewer than 1' || likely === 'nearly 10' ? likely : `about ${likely}`;
   if (low === high) return `${about} in 10`;
+  if (low === likely) return `${about} in 10, could be up to ${high}`;
+  if (high === likely) return `${about} in 10, could be down to ${low}`;
   return `${about} in 10, could be ${low} to ${high}`;
 }
 

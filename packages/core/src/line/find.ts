@@ -11,6 +11,8 @@ export interface PlacedFinding {
   readonly toM: number;
   /** Which way the reel went in this line. */
   readonly direction: Direction;
+  /** Entries counted here; null: not counted, or counted on a stretch of which this line has only a part. */
+  readonly entries: number | null;
 }
 
 /** A counter may be off by this much before we doubt it, metres (judgement). */
@@ -64,7 +66,7 @@ function laidOn({ legs, named }: Run, finding: Finding, [nearM, farM]: Counter):
   // a counter that is off by no more than the slack still tells of the named line
   const near = Math.min(nearM, endOf(named));
   const far = clamped(farM, named.counterM, isPoint ? endOf(named) : last);
-  const placed: PlacedFinding[] = [];
+  const placed: Omit<PlacedFinding, 'entries'>[] = [];
   for (const leg of legs) {
     const from = clamped(isPoint ? far : near, leg.counterM, endOf(leg));
     const to = clamped(far, leg.counterM, endOf(leg));
@@ -77,7 +79,8 @@ function laidOn({ legs, named }: Run, finding: Finding, [nearM, farM]: Counter):
     const { line, direction } = leg;
     placed.push({ finding, line, fromM: Math.min(a, b), toM: Math.max(a, b), direction });
   }
-  return placed;
+  const entries = placed.length === 1 ? finding.entries : null;
+  return placed.map((piece) => ({ ...piece, entries }));
 }
 
 /**

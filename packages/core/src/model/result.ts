@@ -1,7 +1,7 @@
 import type { MaterialKey } from '../tables/pipe-row.js';
 import type { Caution } from './caution.js';
 import type { Assumption, Issue } from './issue.js';
-import type { Seen } from './site.js';
+import type { FittingType, Seen } from './site.js';
 
 /** What to do about a stretch. */
 export type Band = 'leave' | 'watch' | 'inspect' | 'act' | 'cannot-say';
@@ -88,7 +88,7 @@ export interface SegmentResult {
   readonly overlapM: OverlapM;
   readonly joints: { readonly count: number; readonly perM: number; readonly basis: string };
   /** Ids of the fittings in the segment. */
-  readonly fittings: readonly { readonly id: string; readonly type: string; readonly atM: number }[];
+  readonly fittings: readonly { readonly id: string; readonly type: FittingType; readonly atM: number }[];
   readonly material: MaterialKey;
   readonly depthM: number;
   /** Expected entries within the horizon by way in. */
@@ -134,7 +134,7 @@ export interface LineResult {
     readonly count: number;
     readonly fitting: string | null;
   }[];
-  readonly fittings: readonly { readonly id: string; readonly type: string; readonly atM: number }[];
+  readonly fittings: readonly { readonly id: string; readonly type: FittingType; readonly atM: number }[];
   readonly depth: { readonly outletEndM: number; readonly upperEndM: number; readonly assumed: boolean };
   /** Expected entries and likely chance of the line as a whole within the horizon. */
   readonly expectedEntries: number;
