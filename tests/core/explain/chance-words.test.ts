@@ -13,9 +13,9 @@ describe('the words for a chance', () => {
   it('say no stretch is certain, at either end', () => {
     expect(words(0, 0, 0)).toBe('fewer than 1 in 10');
     expect(words(0.001, 0.01, 0.04)).toBe('fewer than 1 in 10');
-    expect(words(0.001, 0.01, 0.2)).toBe('fewer than 1 in 10, could be fewer than 1 to 2');
+    expect(words(0.001, 0.01, 0.2)).toBe('fewer than 1 in 10, could be up to 2');
     expect(words(1, 1, 1)).toBe('nearly 10 in 10');
-    expect(words(0.7, 0.97, 1)).toBe('nearly 10 in 10, could be 7 to nearly 10');
+    expect(words(0.7, 0.97, 1)).toBe('nearly 10 in 10, could be down to 7');
   });
 
   it('change from the one to the other at a half in ten', () => {

@@ -87,7 +87,7 @@ describe('what a reel saw', () => {
     expect(onlyPiece({ from: 'start', at_m: 4 })?.direction).toBe('downstream');
     expect(onlyPiece({ from: 'start', at_m: 4 }, 'reversed')?.direction).toBe('upstream');
     expect(onlyPiece({ from: 'W1', at_m: 2 })?.direction).toBe('upstream');
-    expect(onlyPiece({ from: 'W1', at_m: 15 })?.direction).toBe('downstream');
+    expect(onlyPiece({ from: 'W1', at_m: 15 }, 'reversed')?.direction).toBe('downstream');
   });
 
   it('keeps the entries counted on it', () => {

@@ -128,7 +128,12 @@ describe('a fitting', () => {
 
   it('opens into the line that runs through it and into the one that ends there', () => {
     expect(spots(network, 'T')).toHaveLength(2);
-    expect(spots(network, 'T')).toEqual(expect.arrayContaining([['main', 18], ['arm', 0]]));
+    expect(spots(network, 'T')).toEqual(
+      expect.arrayContaining([
+        ['main', 18],
+        ['arm', 0],
+      ]),
+    );
   });
 
   it('opens into the one line it lies beside', () => {

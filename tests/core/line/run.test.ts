@@ -165,4 +165,15 @@ describe('a run', () => {
     expect(along(row, 'one', 8, 'downstream', 7.9).legs).toHaveLength(1);
     expect(along(row, 'one', 8, 'downstream', 8.1).legs).toHaveLength(2);
   });
+
+  it('is looked for no further than a cable is long', () => {
+    const row = (lengthM: number): Scene =>
+      scene()
+        .drain(drain('one', [0, 0], [lengthM, 0]))
+        .drain(drain('two', [lengthM, 0], [lengthM + 9, 0]))
+        .fitting({ id: 'B', type: 'basin', at: [0, 0] });
+    expect(pushed(row(499), 'B', 'two', 20)).toHaveLength(2);
+    expect(pushed(row(501), 'B', 'two', 20)).toBeNull();
+    expect(pushed(row(501), 'B', 'two', 505)).toHaveLength(2);
+  });
 });

@@ -41,7 +41,7 @@ describe('a site', () => {
       { name: 'trees', text: text([at([10, 50], { kind: 'tree', id: 't', species: 'Acer rubrum' })]) },
       { name: 'lines', text: text([along({ kind: 'drain', id: 'l', material: 'clay' })]) },
     ]);
-    expect(site.trees.map((t) => [t.id, t.origin])).toEqual([['t', { file: 'trees', index: 0 }]]);
+    expect(site.trees.map((t) => t.id)).toEqual(['t']);
     expect(site.drains.map((d) => [d.id, d.origin])).toEqual([['l', { file: 'lines', index: 0 }]]);
     expect(issues).toEqual([]);
     expect(counts).toMatchObject({
@@ -182,6 +182,27 @@ describe('a finding and a level', () => {
       { atM: expect.closeTo(3.048, 9), toM: 4, blockedShare: 0.25 },
     ]);
     expect(reading.site.levels).toMatchObject([{ elevationM: expect.closeTo(-3.048, 9) }]);
+  });
+
+  it('may say which way the reel went and how many entries it passed', () => {
+    const seen = { drain: 'l', seen: 'mass', at_m: 2 };
+    const reading = read([
+      finding({ ...seen, direction: 'downstream', entries: '3' }),
+      finding(seen),
+      finding({ ...seen, direction: 'down' }),
+      finding({ ...seen, entries: 0 }),
+      finding({ ...seen, entries: 1.5 }),
+    ]);
+    expect(reading.site.findings).toMatchObject([
+      { direction: 'downstream', entries: 3 },
+      { direction: null, entries: null },
+    ]);
+    const bad = reading.issues.filter((issue) => issue.code === 'bad-value');
+    expect(bad.map((issue) => issue.place.path)).toEqual([
+      'properties.direction',
+      'properties.entries',
+      'properties.entries',
+    ]);
   });
 });
 

@@ -1,4 +1,4 @@
-import type { FittingType, LineResult } from '@rootreach/core';
+import type { LineResult } from '@rootreach/core';
 import * as state from '../state.js';
 import { words } from '../words.js';
 import { Mark } from './mark.js';
@@ -30,7 +30,7 @@ export function ProfilePipe({ line, scale }: { readonly line: LineResult; readon
           key={id}
           transform={`translate(${scale.x(atM)} ${y(atM)}) scale(${MARK_SCALE}) translate(-10 -10)`}
         >
-          <Mark type={type as FittingType} />
+          <Mark type={type} />
         </g>
       ))}
       <text class="start" x={scale.left + 8} y={y(0) + 20}>

@@ -30,10 +30,12 @@ export function bestChange({ drivers }: SegmentResult): Driver | undefined {
   return drivers.find(({ code }) => code !== 'tree-absent');
 }
 
-/** What would help most, where something has to be done. */
+/** What would help most, where something has to be done and the stretch is not past helping. */
 export function changePhrase(segment: SegmentResult): string | null {
   const best = bestChange(segment);
-  if (best === undefined || segment.band === 'leave' || segment.band === 'cannot-say') return null;
+  const { band, known } = segment;
+  const lost = known?.seen === 'full' || known?.seen === 'crushed';
+  if (best === undefined || lost || band === 'leave' || band === 'cannot-say') return null;
   return `${best.change}: ${fall(segment.score, best.scoreWithout)}`;
 }
 

@@ -8,8 +8,9 @@ const RADIANS = Math.PI / 180;
 
 /**
  * A flat metric plane that is true along one drain line: metres per degree from the WGS 84 radii of curvature
- * at the line's middle latitude. Against the geodesic it is off by less than 0.3 ppm out to 5 km; one plane
- * for a whole town would be off by up to 0.4 % ten kilometres from its centre.
+ * at the line's middle latitude. Against the geodesic a straight line is off by less than 0.3 ppm out to 5 km and
+ * a bent yard line by 5-10 ppm; one plane for a whole town would be off by up to 0.4 % ten kilometres from its
+ * centre.
  */
 export interface Plane {
   readonly lon: number;

@@ -37,6 +37,9 @@ export function evidenceOf(sightings: readonly Sighting[]): Evidence {
   };
 }
 
+/** Where so many are expected that none has a chance below the last digit of a double. */
+const CERTAIN = 40;
+
 /**
  * Exact log-likelihood of a multiplier m: Poisson for counted entries, n ln m - m E, and for "some or none"
  * the Bernoulli of a Poisson, ln(1 - exp(-m E)).
@@ -44,6 +47,10 @@ export function evidenceOf(sightings: readonly Sighting[]): Evidence {
 export function logLikelihood(evidence: Evidence, lnM: number): number {
   const m = Math.exp(lnM);
   let sum = evidence.entries * lnM - m * evidence.expected;
-  for (const e of evidence.some) sum += Math.log(-Math.expm1(-m * e));
+  for (const e of evidence.some) {
+    // the rest, in rising order, are as good as certain
+    if (m * e > CERTAIN) break;
+    sum += Math.log(-Math.expm1(-m * e));
+  }
   return sum;
 }

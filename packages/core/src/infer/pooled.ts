@@ -1,60 +1,116 @@
-import { type Density, densityFrom, lnGrid, STEPS } from './density.js';
+import { type Density, densityFrom } from './density.js';
 import { GROUP_CV, KIND_CV, logGammaPrior, shapeOf } from './gamma-prior.js';
-import { type Evidence, logLikelihood } from './likelihood.js';
+import { evenGrid, fits, type Span, spanHolding, WIDEST } from './grid.js';
+import { type Evidence, logLikelihood, NO_EVIDENCE } from './likelihood.js';
 
-/** Grid of the factor that a kind of opening shares over its materials: every fourth point of the full grid. */
-const STRIDE = 4;
+const KIND_SHAPE = shapeOf(KIND_CV);
+const GROUP_SHAPE = shapeOf(GROUP_CV);
+
+/** Points of the grids while they are fitted, and of the last ones: over forty to a standard deviation for groups. */
+const COARSE = { kind: 41, group: 81 };
+const FINE = { kind: 81, group: 481 };
+
+/** Where to look: for the factor of the kind, and for the multiplier of each group. */
+interface Spans {
+  readonly kind: Span;
+  readonly groups: readonly Span[];
+}
+
+interface Heights {
+  readonly lnKind: Float64Array;
+  /** Of the kind's factor, from all evidence. */
+  readonly kind: Float64Array;
+  readonly groups: readonly { readonly lnM: Float64Array; readonly height: Float64Array }[];
+}
 
 const logSumExp = (values: Float64Array): number => {
   const top = values.reduce((a, b) => Math.max(a, b), -Infinity);
-  if (!Number.isFinite(top)) return top;
+  if (top === -Infinity) return top;
   return top + Math.log(values.reduce((sum, v) => sum + Math.exp(v - top), 0));
 };
 
-/** Log prior of the group factor at every difference of two grid points, so that it is worked out once. */
-function groupPrior(step: number): (difference: number) => number {
-  const shape = shapeOf(GROUP_CV);
-  const table = Float64Array.from({ length: 2 * STEPS + 1 }, (_, i) => logGammaPrior((i - STEPS) * step, shape));
-  return (difference) => table[difference + STEPS] as number;
+const sumOf = (columns: readonly Float64Array[], start: Float64Array): Float64Array =>
+  start.map((value, i) => columns.reduce((sum, column) => sum + (column[i] as number), value));
+
+/** One group on its grid: what it says of the kind's factor, and what that factor says of it. */
+class GroupGrid {
+  readonly lnM: Float64Array;
+  readonly likelihood: Float64Array;
+  private readonly m: Float64Array;
+
+  constructor(
+    evidence: Evidence,
+    span: Span,
+    points: number,
+    private readonly lnKind: Float64Array,
+  ) {
+    this.lnM = evenGrid(span, points);
+    this.m = this.lnM.map(Math.exp);
+    this.likelihood = this.lnM.map((x) => logLikelihood(evidence, x));
+  }
+
+  /** Log prior of the multiplier at one grid point given one value of the kind's factor. */
+  private prior(i: number, at: number): number {
+    const lnKind = this.lnKind[at] as number;
+    return GROUP_SHAPE * ((this.lnM[i] as number) - lnKind - (this.m[i] as number) * Math.exp(-lnKind));
+  }
+
+  /** Logarithm of what the group's evidence says of each value of the kind's factor. */
+  message(): Float64Array {
+    return this.lnKind.map((_, at) => logSumExp(this.likelihood.map((l, i) => l + this.prior(i, at))));
+  }
+
+  /** Log height of the multiplier, given that of the kind's factor by all but this group. */
+  height(others: Float64Array): Float64Array {
+    return this.lnM.map(
+      (_, i) => logSumExp(others.map((o, at) => o + this.prior(i, at))) + (this.likelihood[i] as number),
+    );
+  }
+}
+
+function heightsOn(spans: Spans, evidence: readonly Evidence[], points: typeof COARSE): Heights {
+  const lnKind = evenGrid(spans.kind, points.kind);
+  const prior = lnKind.map((x) => logGammaPrior(x, KIND_SHAPE));
+  const grids = evidence.map((e, g) => new GroupGrid(e, spans.groups[g] as Span, points.group, lnKind));
+  const messages = grids.map((grid) => grid.message());
+  return {
+    lnKind,
+    kind: sumOf(messages, prior),
+    groups: grids.map((grid, g) => ({
+      lnM: grid.lnM,
+      height: grid.height(
+        sumOf(
+          messages.filter((_, other) => other !== g),
+          prior,
+        ),
+      ),
+    })),
+  };
+}
+
+/** Grids laid wide, then again on what holds the posterior, until they fit. */
+function fittedSpans(evidence: readonly Evidence[]): Spans {
+  let spans: Spans = { kind: WIDEST, groups: evidence.map(() => WIDEST) };
+  for (;;) {
+    const now = spans;
+    const { lnKind, kind, groups } = heightsOn(now, evidence, COARSE);
+    spans = {
+      kind: spanHolding(lnKind, kind),
+      groups: groups.map(({ lnM, height }) => spanHolding(lnM, height)),
+    };
+    const settled = now.groups.every((span, g) => fits(span, spans.groups[g] as Span));
+    if (settled && fits(now.kind, spans.kind)) return spans;
+  }
 }
 
 /**
  * Posterior of the multiplier of every group of one kind of opening, the groups leaning on each other through the
- * factor of the kind: m = kind x group, both gamma with mean 1. Two nested sums over a grid, no sampling: the same
- * digits on every run and in every order.
+ * factor of the kind: m = kind x group, both gamma with mean 1. Two nested sums over grids, no sampling: the same
+ * digits on every run. Everything in it is log-concave, so each posterior has one summit and the grids find it.
  * @param evidence one entry a group of the kind.
  * @returns a density for each group, and last the density for a group of the kind that nothing is known of.
  */
 export function pooledPosterior(evidence: readonly Evidence[]): Density[] {
-  const lnM = lnGrid();
-  const step = (lnM[1] as number) - (lnM[0] as number);
-  const prior = groupPrior(step);
-  const kinds = Array.from({ length: STEPS / STRIDE + 1 }, (_, k) => k * STRIDE);
-  const kindShape = shapeOf(KIND_CV);
-  const likelihoods = evidence.map((e) => lnM.map((x) => logLikelihood(e, x)));
-  const scratch = new Float64Array(lnM.length);
-  // ln of what a group's evidence says of each value of the kind's factor
-  const messages = likelihoods.map((likelihood) =>
-    kinds.map((k) => {
-      for (let i = 0; i < lnM.length; i++) scratch[i] = prior(i - k) + (likelihood[i] as number);
-      return logSumExp(scratch);
-    }),
-  );
-  const kindPrior = kinds.map((k) => logGammaPrior(lnM[k] as number, kindShape));
-  const others = (group: number): number[] =>
-    kinds.map((_, at) =>
-      messages.reduce((sum, message, g) => (g === group ? sum : sum + (message[at] as number)), kindPrior[at] as number),
-    );
-  const densityOf = (group: number): Density => {
-    const weights = others(group);
-    const inner = new Float64Array(kinds.length);
-    const heights = lnM.map((_, i) => {
-      kinds.forEach((k, at) => {
-        inner[at] = (weights[at] as number) + prior(i - k);
-      });
-      return logSumExp(inner) + (likelihoods[group]?.[i] ?? 0);
-    });
-    return densityFrom(lnM, heights);
-  };
-  return Array.from({ length: evidence.length + 1 }, (_, group) => densityOf(group));
+  const all = [...evidence, NO_EVIDENCE];
+  return heightsOn(fittedSpans(all), all, FINE).groups.map(({ lnM, height }) => densityFrom(lnM, height));
 }

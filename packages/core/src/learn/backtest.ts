@@ -47,8 +47,8 @@ export interface Backtest extends RankingScore {
 const DRAWS = 400;
 
 const factorFor = (model: LearnedModel, group: string): number =>
-  (model.groups.find((g) => g.group === group) ?? model.kinds.find((k) => k.group === kindOf(group)))?.multiplier
-    .mean ?? 1;
+  (model.groups.find((g) => g.group === group) ?? model.kinds.find((k) => k.group === kindOf(group)))
+    ?.multiplier.mean ?? 1;
 
 interface Judged {
   readonly item: Item;
@@ -59,7 +59,11 @@ interface Judged {
 /** Ranks by expected entries per metre: a longer stretch is not worse for being longer. */
 const perMetre = (expected: number, item: Item): number => expected / item.lengthM;
 
-function scoreOf(judged: readonly Judged[], rankBy: (j: Judged) => number, seed: number): RankingScore | null {
+function scoreOf(
+  judged: readonly Judged[],
+  rankBy: (j: Judged) => number,
+  seed: number,
+): RankingScore | null {
   const ranked = judged.map((j): Ranked & { site: string } => ({
     lengthM: j.item.lengthM,
     found: j.item.found,
@@ -72,7 +76,10 @@ function scoreOf(judged: readonly Judged[], rankBy: (j: Judged) => number, seed:
   for (const r of ranked) bySite.set(r.site, [...(bySite.get(r.site) ?? []), r]);
   return {
     auc: curve.area,
-    aucInterval: bootstrap([...bySite.entries()].sort((a, b) => (a[0] < b[0] ? -1 : 1)).map(([, items]) => items), seed),
+    aucInterval: bootstrap(
+      [...bySite.entries()].sort((a, b) => (a[0] < b[0] ? -1 : 1)).map(([, items]) => items),
+      seed,
+    ),
     worst10: foundWithin(curve, 0.1),
     worst20: foundWithin(curve, 0.2),
     worst30: foundWithin(curve, 0.3),
@@ -84,7 +91,8 @@ function scoreOf(judged: readonly Judged[], rankBy: (j: Judged) => number, seed:
 function bootstrap(sites: readonly (readonly Ranked[])[], seed: number): { low: number; high: number } {
   const z = normals(seed);
   // a uniform number from a normal one, by the logistic curve that follows the normal one to 1 %
-  const pick = (): number => Math.min(sites.length - 1, Math.floor(sites.length / (1 + Math.exp(-1.702 * z()))));
+  const pick = (): number =>
+    Math.min(sites.length - 1, Math.floor(sites.length / (1 + Math.exp(-1.702 * z()))));
   const areas: number[] = [];
   for (let d = 0; d < DRAWS; d++) {
     const drawn = sites.flatMap(() => sites[pick()] as readonly Ranked[]);
@@ -121,7 +129,8 @@ function report(by: Backtest['by'], judged: readonly Judged[], seed: number): Ba
 const judgedWith = (model: LearnedModel, items: readonly Item[]): Judged[] =>
   items.map((item) => ({ item, expected: item.expected * factorFor(model, item.group) }));
 
-const learnFrom = (observations: readonly Observation[]): LearnedModel => learn(observations, { sites: 0, lines: 0 });
+const learnFrom = (observations: readonly Observation[]): LearnedModel =>
+  learn(observations, { sites: 0, lines: 0 });
 
 /**
  * Leaves out one site at a time, learns from the others and judges the one left out.

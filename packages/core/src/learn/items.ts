@@ -1,6 +1,6 @@
-import type { Site } from '../model/site.js';
-import { segmentsOf } from '../line/segments.js';
 import { nearestOn } from '../geometry/polyline.js';
+import { segmentsOf } from '../line/segments.js';
+import type { Site } from '../model/site.js';
 import { contextOf, type RankOptions, type RiskContext } from '../risk/context.js';
 import { exposureOf } from '../risk/exposure.js';
 import { placeFindings } from '../risk/known.js';
@@ -28,7 +28,10 @@ const PART_M = 3;
 function partsOf(o: Observation): { fromM: number; toM: number }[] {
   // roots said of a stretch are roots somewhere in it: cutting it up would invent where
   if (o.saw !== 'none') return [{ fromM: o.fromM, toM: o.toM }];
-  return segmentsOf(o.toM - o.fromM, [], PART_M).map((s) => ({ fromM: o.fromM + s.fromM, toM: o.fromM + s.toM }));
+  return segmentsOf(o.toM - o.fromM, [], PART_M).map((s) => ({
+    fromM: o.fromM + s.fromM,
+    toM: o.fromM + s.toM,
+  }));
 }
 
 function itemsOfObservation(context: RiskContext, site: string, o: Observation): Item[] {

@@ -10,7 +10,6 @@ import { kindOf } from '../risk/groups.js';
 import { placeFindings } from '../risk/known.js';
 import { type Observation, observationsOf } from '../risk/observed.js';
 
-
 /** Observations of one site, by line, with what could not be placed. */
 export function observe(
   site: Site,

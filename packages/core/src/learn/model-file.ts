@@ -34,11 +34,17 @@ export function readLearnedModel(
   const parsed = schema.safeParse(value);
   if (!parsed.success) {
     const [first] = parsed.error.issues;
-    return { ok: false, reason: `not a learned model: ${first?.path.join('.') ?? ''} ${first?.message ?? ''}`.trim() };
+    return {
+      ok: false,
+      reason: `not a learned model: ${first?.path.join('.') ?? ''} ${first?.message ?? ''}`.trim(),
+    };
   }
   const { version, fingerprint } = parsed.data.model;
   if (version !== MODEL_VERSION || fingerprint !== modelFingerprint()) {
-    return { ok: false, reason: 'it was learned with other tables or relations: learn again from the findings' };
+    return {
+      ok: false,
+      reason: 'it was learned with other tables or relations: learn again from the findings',
+    };
   }
   return { ok: true, model: parsed.data };
 }

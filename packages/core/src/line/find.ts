@@ -1,7 +1,7 @@
 import type { Issue } from '../model/issue.js';
 import type { Finding } from '../model/site.js';
 import type { Network, Spot } from './network.js';
-import { type Direction, type Leg, type Run, runAlong, runTo } from './run.js';
+import { type Direction, type Leg, LONGEST_REEL_M, type Run, runAlong, runTo } from './run.js';
 
 /** What was seen on one line: stations from its outlet end. */
 export interface PlacedFinding {
@@ -33,6 +33,13 @@ function issueFor(finding: Finding, path: string, reason: string): Issue {
 const metres = (m: number): string => `${m.toFixed(1)} m`;
 const endOf = (leg: Leg): number => leg.counterM + Math.abs(leg.toM - leg.fromM);
 const clamped = (m: number, least: number, most: number): number => Math.min(most, Math.max(least, m));
+
+/** Station to which the counter points in a leg; at its ends exactly theirs, whatever the rounding. */
+function stationAt(leg: Leg, counterM: number): number {
+  if (counterM >= endOf(leg)) return leg.toM;
+  const t = (counterM - leg.counterM) / (endOf(leg) - leg.counterM);
+  return leg.fromM + t * (leg.toM - leg.fromM);
+}
 
 /** Why the counter cannot be right on this run, or null. */
 function whyNot(
@@ -71,11 +78,7 @@ function laidOn({ legs, named }: Run, finding: Finding, [nearM, farM]: Counter):
     const from = clamped(isPoint ? far : near, leg.counterM, endOf(leg));
     const to = clamped(far, leg.counterM, endOf(leg));
     if (from === to && leg !== named) continue;
-    const stationAt = (counterM: number): number => {
-      const into = counterM - leg.counterM;
-      return leg.direction === 'upstream' ? leg.fromM + into : leg.fromM - into;
-    };
-    const [a, b] = [stationAt(from), stationAt(to)];
+    const [a, b] = [stationAt(leg, from), stationAt(leg, to)];
     const { line, direction } = leg;
     placed.push({ finding, line, fromM: Math.min(a, b), toM: Math.max(a, b), direction });
   }
@@ -121,7 +124,8 @@ function runOf(network: Network, finding: Finding, line: number, counter: Counte
     issueFor(
       finding,
       'properties.from',
-      `there is no way along the pipes from fitting '${from}' to line '${finding.drain}' without turning back`,
+      `there is no way along the pipes from fitting '${from}' to line '${finding.drain}' ` +
+        `within ${LONGEST_REEL_M} m and without turning back`,
     )
   );
 }

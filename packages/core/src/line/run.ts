@@ -88,12 +88,12 @@ export function runAlong(network: Network, from: Spot, direction: Direction, wan
   return carriedOn(network, [legOf(network, { ...from, direction, counterM: 0 })], wantedM);
 }
 
-/** Steps from one line into those that meet it at or ahead of where the reel came in. */
-function stepsFrom(network: Network, step: Step): Step[] {
+/** Steps from one line into those that meet it at or ahead of where the reel came in, up to a counter reading. */
+function stepsFrom(network: Network, step: Step, mostM: number): Step[] {
   const steps: Step[] = [];
   for (const join of network.joinsOf(step.line)) {
     const goneM = aheadBy(step.stationM, join.stationM, step.direction);
-    if (goneM < 0) continue;
+    if (goneM < 0 || step.counterM + goneM > mostM) continue;
     const direction = directionInto(network, step.line, join, step.direction);
     const before = { step, leftM: join.stationM };
     steps.push({ ...join.into, direction, counterM: step.counterM + goneM, before });
@@ -122,6 +122,9 @@ function insert(queue: Step[], step: Step): void {
   queue.splice(low, 0, step);
 }
 
+/** No cable of a camera is longer, metres (judgement). */
+export const LONGEST_REEL_M = 500;
+
 /** The shortest run from one of several places to a line and on along it (Dijkstra 1959), or null. */
 export function runTo(network: Network, from: readonly Spot[], line: number, wantedM: number): Run | null {
   const queue: Step[] = from.flatMap((spot) =>
@@ -132,6 +135,7 @@ export function runTo(network: Network, from: readonly Spot[], line: number, wan
       before: null,
     })),
   );
+  const mostM = Math.max(LONGEST_REEL_M, wantedM);
   const done = new Set<string>();
   for (let step = queue.shift(); step; step = queue.shift()) {
     const key = `${step.line} ${step.stationM} ${step.direction}`;
@@ -141,7 +145,7 @@ export function runTo(network: Network, from: readonly Spot[], line: number, wan
     if (step.line === line && step.stationM !== endAhead(network, line, step.direction)) {
       return carriedOn(network, legsTo(network, step), wantedM);
     }
-    for (const next of stepsFrom(network, step)) insert(queue, next);
+    for (const next of stepsFrom(network, step, mostM)) insert(queue, next);
   }
   return null;
 }

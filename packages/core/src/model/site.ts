@@ -12,7 +12,6 @@ export interface Origin {
 
 export interface Tree {
   readonly id: string;
-  readonly origin: Origin;
   readonly position: LonLat;
   readonly species: SpeciesMatch;
   /** Stem diameter at breast height, several stems already combined; null when not given. */

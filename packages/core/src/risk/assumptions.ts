@@ -1,6 +1,6 @@
 import type { Assumption } from '../model/issue.js';
 import type { Site } from '../model/site.js';
-import { type TreeSize, treeAssumptions } from '../roots/tree-size.js';
+import { treeAssumptions } from '../roots/tree-size.js';
 import { contextOf, prepareLine, type RankOptions } from './context.js';
 import { lineAssumptions } from './line-assumptions.js';
 
@@ -9,6 +9,6 @@ export function assumptionsOf(site: Site, options: RankOptions): Assumption[] {
   const context = contextOf(site, options);
   return [
     ...site.drains.flatMap((_, i) => lineAssumptions(prepareLine(context, context.lines.at(i)))),
-    ...site.trees.flatMap((tree, i) => treeAssumptions(tree, context.field.sizes[i] as TreeSize)),
+    ...site.trees.flatMap((tree, i) => treeAssumptions(tree, context.field.sizeOf(i))),
   ];
 }

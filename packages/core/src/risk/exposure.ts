@@ -1,7 +1,7 @@
-import type { Interval } from '../geometry/intervals.js';
-import { segmentsOf } from '../line/segments.js';
-import type { LineModel } from '../line/line-model.js';
 import { boxOf } from '../geometry/box-index.js';
+import type { Interval } from '../geometry/intervals.js';
+import type { LineModel } from '../line/line-model.js';
+import { segmentsOf } from '../line/segments.js';
 import type { Tree } from '../model/site.js';
 import { prepareLine, type RiskContext } from './context.js';
 import { spanOf } from './horizon.js';
@@ -22,7 +22,11 @@ const PART_M = 1;
 function lineAsOf(line: LineModel, stretch: Interval, year: number): LineModel {
   const { dugYear, cutYear } = line.drain;
   const [fromM, toM] = stretch;
-  const parts = segmentsOf(toM - fromM, [], PART_M).map((s) => ({ fromM: fromM + s.fromM, toM: fromM + s.toM }));
+  const toEnd = toM >= line.lengthM;
+  const parts = segmentsOf(toM - fromM, [], PART_M).map((s) => ({
+    fromM: fromM + s.fromM,
+    toM: fromM + s.toM,
+  }));
   return {
     ...line,
     drain: {
@@ -30,6 +34,8 @@ function lineAsOf(line: LineModel, stretch: Interval, year: number): LineModel {
       dugYear: dugYear !== null && dugYear < year ? dugYear : null,
       cutYear: cutYear !== null && cutYear < year ? cutYear : null,
     },
+    // a joint on the border of two stretches belongs to the upper one, the last to the one below it
+    joints: line.joints.filter(({ stationM }) => stationM >= fromM && (stationM < toM || toEnd)),
     segments: parts,
   };
 }
@@ -37,9 +43,7 @@ function lineAsOf(line: LineModel, stretch: Interval, year: number): LineModel {
 /** Trees that may have reached the line: fewer to grow back in time than all of a site. */
 function treesAbout(context: RiskContext, line: LineModel): Tree[] {
   const [west, south, east, north] = boxOf(line.drain.path);
-  return context.field.index
-    .search(west, south, east, north)
-    .map((t) => context.field.trees[t] as Tree);
+  return context.field.index.search(west, south, east, north).map((t) => context.field.trees[t] as Tree);
 }
 
 /**

@@ -86,8 +86,7 @@ function treeFactors(
   const { field } = context;
   const number = prepared.near.number[near] as number;
   const tree = field.trees[number] as Tree;
-  const size = field.sizes[number];
-  if (!size) return [];
+  const size = field.sizeOf(number);
   const { distance } = nearestOn(
     prepared.line.polyline,
     prepared.near.x[near] as number,

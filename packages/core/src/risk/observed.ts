@@ -60,11 +60,14 @@ interface Part {
 
 function partsOf(line: LineModel, seen: readonly Seen[], since: number): Part[] {
   const cuts = [...new Set(seen.flatMap((s) => s.interval))].sort((a, b) => a - b);
-  return cuts.slice(1).map((to, i) => ({
-    interval: [cuts[i] as number, to] as const,
-    cleanSince: since,
-    roots: false,
-  })).filter(({ interval }) => interval[1] <= line.lengthM + 1e-9);
+  return cuts
+    .slice(1)
+    .map((to, i) => ({
+      interval: [cuts[i] as number, to] as const,
+      cleanSince: since,
+      roots: false,
+    }))
+    .filter(({ interval }) => interval[1] <= line.lengthM + 1e-9);
 }
 
 const covers = (outer: Interval, inner: Interval): boolean => outer[0] <= inner[0] && outer[1] >= inner[1];
@@ -93,7 +96,8 @@ function rejoined(parts: readonly Part[]): { interval: Interval; cleanSince: num
   const stretches: { interval: [number, number]; cleanSince: number }[] = [];
   for (const { interval, cleanSince } of parts) {
     const last = stretches[stretches.length - 1];
-    if (last && last.interval[1] === interval[0] && last.cleanSince === cleanSince) last.interval[1] = interval[1];
+    if (last && last.interval[1] === interval[0] && last.cleanSince === cleanSince)
+      last.interval[1] = interval[1];
     else stretches.push({ interval: [interval[0], interval[1]], cleanSince });
   }
   return stretches;
@@ -141,7 +145,11 @@ class LineHistory {
     return { entry, crush };
   }
 
-  private note(what: Pick<Observation, 'group' | 'saw' | 'entries' | 'expected'>, when: Span, at: Interval): void {
+  private note(
+    what: Pick<Observation, 'group' | 'saw' | 'entries' | 'expected'>,
+    when: Span,
+    at: Interval,
+  ): void {
     this.observations.push({
       ...what,
       drainId: this.line.drain.id,
@@ -214,9 +222,16 @@ export function observationsOf(context: RiskContext, known: KnownByLine): Observ
       const seen = p.finding.year === null ? null : seenOf(line, p);
       return seen === null ? [] : [{ year: p.finding.year as number, seen }];
     });
-    const history = new LineHistory(context, line, dated.map((d) => d.seen));
+    const history = new LineHistory(
+      context,
+      line,
+      dated.map((d) => d.seen),
+    );
     for (const year of [...new Set(dated.map((d) => d.year))].sort((a, b) => a - b)) {
-      history.run(year, dated.filter((d) => d.year === year).map((d) => d.seen));
+      history.run(
+        year,
+        dated.filter((d) => d.year === year).map((d) => d.seen),
+      );
     }
     observations.push(...history.observations);
   }

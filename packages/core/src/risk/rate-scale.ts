@@ -1,6 +1,7 @@
-import { densityFrom, lnGrid, summaryOf } from '../infer/density.js';
-import { logGammaPrior, shapeOf } from '../infer/gamma-prior.js';
-import { evidenceOf, logLikelihood, type Sighting } from '../infer/likelihood.js';
+import { summaryOf } from '../infer/density.js';
+import { shapeOf } from '../infer/gamma-prior.js';
+import { evidenceOf, type Sighting } from '../infer/likelihood.js';
+import { singlePosterior } from '../infer/single.js';
 import type { LineModel } from '../line/line-model.js';
 import type { LearnedGroup, LearnedModel } from '../model/learned.js';
 import { judgement } from '../tables/judgement.js';
@@ -37,9 +38,9 @@ function learnedOf(learned: LearnedModel | null, group: string): RateScale {
 export function ownFactor(sightings: readonly Sighting[], groupFactor: number): number {
   const evidence = evidenceOf(sightings.map((s) => ({ ...s, expected: s.expected * groupFactor })));
   if (evidence.expected === 0 && evidence.some.length === 0) return 1;
-  const lnM = lnGrid();
   const shape = shapeOf(judgement.lineFromItsKindCv.value);
-  return summaryOf(densityFrom(lnM, lnM.map((x) => logGammaPrior(x, shape) + logLikelihood(evidence, x)))).mean;
+  if (evidence.some.length === 0) return (shape + evidence.entries) / (shape + evidence.expected);
+  return summaryOf(singlePosterior(shape, evidence)).mean;
 }
 
 /** Scales of a line's rates: what was learned of its groups, then what was seen of the line itself. */
@@ -53,7 +54,9 @@ export function lineScaleOf(
   const scale = (group: string): RateScale => {
     const kind = learnedOf(learned, group);
     const mine = own.filter((o) => o.group === group);
-    return mine.length === 0 ? kind : { factor: kind.factor * ownFactor(mine, kind.factor), narrow: kind.narrow };
+    return mine.length === 0
+      ? kind
+      : { factor: kind.factor * ownFactor(mine, kind.factor), narrow: kind.narrow };
   };
   return { entry: scale(groups.entry), crush: scale(groups.crush) };
 }

@@ -7,53 +7,59 @@ import type { LineScale } from './rate-scale.js';
 import { VIGOUR_CLASSES, WAY_CRUSH, WAY_JOINT, WAY_SLOT, WAYS } from './ways.js';
 
 /**
- * Deviates at which reach and clock are worked out in full; between them the logarithm of the load is taken
- * as straight (held against full recomputation in a test).
+ * Deviates at which reach and clock are worked out in full, beside the middle. The logarithm of the load is taken
+ * as a parabola in each of them and as a sum of the two (held against full recomputation in a test).
  */
-const REACH_Z = [-2.5, -1.25, 0, 1.25, 2.5];
-const CLOCK_Z = [-1.75, 0, 1.75];
-const SPLITS = 3 * VIGOUR_CLASSES;
-/** Stands for the logarithm of nothing. */
-const LOG_NONE = -700;
+const REACH_Z = 2;
+const CLOCK_Z = 1.75;
+const SPLITS = WAYS * VIGOUR_CLASSES;
 
-/** Logarithms of the split load of one segment at each knot of reach and clock. */
+/** ln load of one segment, split by way and vigour, over the deviates of reach and clock. */
 export interface SpreadSurface {
-  /** `[(reach knot * clock knots + clock knot) * splits + way * 5 + vigour]`. */
-  readonly log: Float64Array;
   /** Splits that hold anything. */
   readonly used: readonly number[];
-  readonly clockKnots: number;
+  /** For each of those: value in the middle, then slope and bend in reach and in clock. */
+  readonly middle: Float64Array;
+  readonly reach: Float64Array;
+  readonly clock: Float64Array;
+}
+
+/** Split load of a segment with every reach and clock scaled by a deviate. */
+function loadAt(inputs: LoadInputs, from: number, to: number, reachZ: number, clockZ: number): Float64Array {
+  const load = new Load(inputs.horizon.weights.length, inputs.near.count);
+  const reachScale = Math.exp(judgement.reach.logSd * reachZ);
+  const clockScale = Math.exp(judgement.regrowthMetresPerYear.logSd * clockZ);
+  addLoad({ ...inputs, reachScale, clockScale }, from, to, load);
+  return load.byWayAndVigour;
+}
+
+/** Slope and bend of the parabola through values at -h, 0 and h. */
+function parabola(low: number, middle: number, high: number, h: number): [slope: number, bend: number] {
+  return [(high - low) / (2 * h), (high - 2 * middle + low) / (2 * h * h)];
 }
 
 /** The split load of a segment over the knots. `steady`: all roots are back, so the clock changes nothing. */
 export function surfaceOf(inputs: LoadInputs, from: number, to: number, steady: boolean): SpreadSurface {
-  const clockZ = steady ? [0] : CLOCK_Z;
-  const log = new Float64Array(REACH_Z.length * clockZ.length * SPLITS);
-  const used = new Set<number>();
-  const load = new Load(inputs.horizon.weights.length, inputs.near.count);
-  REACH_Z.forEach((rz, r) => {
-    clockZ.forEach((cz, c) => {
-      load.clear(inputs.near.count);
-      const reachScale = Math.exp(judgement.reach.logSd * rz);
-      const clockScale = Math.exp(judgement.regrowthMetresPerYear.logSd * cz);
-      addLoad({ ...inputs, reachScale, clockScale }, from, to, load);
-      load.byWayAndVigour.forEach((value, split) => {
-        if (value > 0) used.add(split);
-        log[(r * clockZ.length + c) * SPLITS + split] = value > 0 ? Math.log(value) : LOG_NONE;
-      });
-    });
+  const at = (rz: number, cz: number): Float64Array => loadAt(inputs, from, to, rz, cz);
+  const [centre, near, far] = [at(0, 0), at(-REACH_Z, 0), at(REACH_Z, 0)];
+  const [fast, slow] = steady ? [centre, centre] : [at(0, -CLOCK_Z), at(0, CLOCK_Z)];
+  const used: number[] = [];
+  for (let split = 0; split < SPLITS; split++) {
+    if ([centre, near, far, fast, slow].every((load) => (load[split] as number) > 0)) used.push(split);
+  }
+  const surface = {
+    used,
+    middle: new Float64Array(used.length),
+    reach: new Float64Array(2 * used.length),
+    clock: new Float64Array(2 * used.length),
+  };
+  used.forEach((split, u) => {
+    const ln = (load: Float64Array): number => Math.log(load[split] as number);
+    surface.middle[u] = ln(centre);
+    surface.reach.set(parabola(ln(near), ln(centre), ln(far), REACH_Z), 2 * u);
+    surface.clock.set(parabola(ln(fast), ln(centre), ln(slow), CLOCK_Z), 2 * u);
   });
-  return { log, used: [...used].sort((a, b) => a - b), clockKnots: clockZ.length };
-}
-
-/** Knot below a deviate and how far it lies towards the next, within the table's ends. */
-function between(knots: readonly number[], z: number): [knot: number, share: number] {
-  if (knots.length === 1) return [0, 0];
-  const first = knots[0] as number;
-  const step = (knots[1] as number) - first;
-  const at = Math.min(knots.length - 1, Math.max(0, (z - first) / step));
-  const knot = Math.min(knots.length - 2, Math.floor(at));
-  return [knot, at - knot];
+  return surface;
 }
 
 /** Logarithm of what a draw makes of the rate of one way of harm. */
@@ -69,11 +75,8 @@ export interface DrawTable {
   /** `[draw * ways + way]` and `[draw * classes + class]`: logarithms of the factors on rates and vigour. */
   readonly lnRate: Float64Array;
   readonly lnVigour: Float64Array;
-  /** Knot below the draw's reach and clock, and how far it lies towards the next. */
-  readonly reachKnot: Uint8Array;
-  readonly reachShare: Float64Array;
-  readonly clockKnot: Uint8Array;
-  readonly clockShare: Float64Array;
+  readonly reachZ: Float64Array;
+  readonly clockZ: Float64Array;
 }
 
 export function drawTableOf(draws: readonly Draw[]): DrawTable {
@@ -82,16 +85,12 @@ export function drawTableOf(draws: readonly Draw[]): DrawTable {
     count,
     lnRate: new Float64Array(count * WAYS),
     lnVigour: new Float64Array(count * VIGOUR_CLASSES),
-    reachKnot: new Uint8Array(count),
-    reachShare: new Float64Array(count),
-    clockKnot: new Uint8Array(count),
-    clockShare: new Float64Array(count),
+    reachZ: Float64Array.from(draws, (draw) => draw.reachZ),
+    clockZ: Float64Array.from(draws, (draw) => draw.clockZ),
   };
   draws.forEach((draw, d) => {
     for (let way = 0; way < WAYS; way++) table.lnRate[d * WAYS + way] = lnRateOf(draw, way);
     table.lnVigour.set(draw.vigour.map(Math.log), d * VIGOUR_CLASSES);
-    [table.reachKnot[d], table.reachShare[d]] = between(REACH_Z, draw.reachZ);
-    [table.clockKnot[d], table.clockShare[d]] = between(CLOCK_Z, draw.clockZ);
   });
   return table;
 }
@@ -107,28 +106,23 @@ export function expectedUnder(
   extra: Float64Array,
   scale: LineScale,
 ): Float64Array {
-  const { log, used, clockKnots } = surface;
-  const steady = clockKnots === 1;
-  const nextReach = clockKnots * SPLITS;
-  const nextClock = steady ? 0 : SPLITS;
+  const { used, middle, reach, clock } = surface;
   const expected = new Float64Array(table.count);
   for (let d = 0; d < table.count; d++) {
-    const rs = table.reachShare[d] as number;
-    const cs = steady ? 0 : (table.clockShare[d] as number);
-    const clockKnot = steady ? 0 : (table.clockKnot[d] as number);
-    const base = ((table.reachKnot[d] as number) * clockKnots + clockKnot) * SPLITS;
+    const rz = table.reachZ[d] as number;
+    const cz = table.clockZ[d] as number;
     let sum = 0;
-    for (const split of used) {
-      const at = base + split;
-      const near = (log[at] as number) * (1 - cs) + (log[at + nextClock] as number) * cs;
-      const up = at + nextReach;
-      const far = (log[up] as number) * (1 - cs) + (log[up + nextClock] as number) * cs;
+    for (let u = 0; u < used.length; u++) {
+      const split = used[u] as number;
       const way = (split / VIGOUR_CLASSES) | 0;
       const narrow = way === WAY_CRUSH ? scale.crush.narrow : scale.entry.narrow;
       const ln =
+        (middle[u] as number) +
+        rz * ((reach[2 * u] as number) + rz * (reach[2 * u + 1] as number)) +
+        cz * ((clock[2 * u] as number) + cz * (clock[2 * u + 1] as number)) +
         narrow * (table.lnRate[d * WAYS + way] as number) +
         (table.lnVigour[d * VIGOUR_CLASSES + (split % VIGOUR_CLASSES)] as number);
-      sum += Math.exp(ln + near * (1 - rs) + far * rs);
+      sum += Math.exp(ln);
     }
     expected[d] = sum * (extra[d] as number);
   }

@@ -8,7 +8,7 @@ import type { Assumption } from '../model/issue.js';
 import type { Chance, OverlapM, SegmentResult, TreeShare } from '../model/result.js';
 import type { Tree } from '../model/site.js';
 import { soilFactor } from '../roots/reach.js';
-import { type TreeSize, treeAssumptions } from '../roots/tree-size.js';
+import { treeAssumptions } from '../roots/tree-size.js';
 import { type Zones, zonesOf } from '../roots/zones.js';
 import { bandOf } from './band.js';
 import type { PreparedLine, RiskContext } from './context.js';
@@ -32,14 +32,16 @@ export type ZoneCircles = Readonly<Record<keyof OverlapM, ReturnType<typeof stre
 export function zoneStretches(context: RiskContext, prepared: PreparedLine): ZoneCircles {
   const ground = soilFactor(context.site.soil);
   const zones = Array.from(prepared.near.numbers(), (number) => {
-    const size = context.field.sizes[number];
-    return size ? zonesOf(size.row, size.stemDiameter, size.crownRadius, ground) : null;
+    const size = context.field.sizeOf(number);
+    return zonesOf(size.row, size.stemDiameter, size.crownRadius, ground);
   });
   const inside = (zone: keyof Zones) => {
-    const circles: Circle[] = zones.flatMap((z, i) =>
-      z === null
-        ? []
-        : [{ x: prepared.near.x[i] as number, y: prepared.near.y[i] as number, radiusM: z[zone] }],
+    const circles = zones.map(
+      (z, i): Circle => ({
+        x: prepared.near.x[i] as number,
+        y: prepared.near.y[i] as number,
+        radiusM: z[zone],
+      }),
     );
     return stretchesInside(prepared.line.polyline, circles);
   };
@@ -83,7 +85,7 @@ function assumedFor(context: RiskContext, prepared: PreparedLine, trees: readonl
   const ids = new Set(trees.map((t) => t.id));
   const ofTrees = Array.from(prepared.near.numbers()).flatMap((number) => {
     const tree = context.field.trees[number] as Tree;
-    return ids.has(tree.id) ? treeAssumptions(tree, context.field.sizes[number] as TreeSize) : [];
+    return ids.has(tree.id) ? treeAssumptions(tree, context.field.sizeOf(number)) : [];
   });
   return [...lineAssumptions(prepared), ...ofTrees];
 }

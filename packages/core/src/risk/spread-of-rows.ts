@@ -10,7 +10,7 @@ import type { ScoreColumns } from './score-all.js';
 const DRAWS = 400;
 /** Up to this many segments all are sampled; beyond, those reported and a random lot to compare them with. */
 const SAMPLE_ALL = 3000;
-const COMPARED = 400;
+const COMPARED = 250;
 const WORST_SHARE = 0.1;
 /** Below this elasticity on the clock all roots are back, whatever the clock's spread. */
 const STEADY = 1e-6;

@@ -16,7 +16,10 @@ const SEARCH_REACHES = 1.6;
 /** Trees as columns, at each moment of the horizon: `[tree * moments + moment]`. */
 export interface TreeField {
   readonly trees: readonly Tree[];
-  readonly sizes: readonly TreeSize[];
+  /** Size of one tree now: worked out when asked for, since a million of them would fill the memory. */
+  readonly sizeOf: (tree: number) => TreeSize;
+  /** Log-sd that a tree's missing inputs add. */
+  readonly extraLogSd: Float64Array;
   readonly moments: number;
   readonly reachM: Float64Array;
   /** Vigour weight x size weight x share of the roots alive. */
@@ -52,10 +55,12 @@ export function treeFieldOf(site: Site, nowYear: number, horizon: Horizon): Tree
   const structuralM = new Float64Array(n);
   const spreadMPerYear = new Float64Array(n);
   const searchM = new Float64Array(n);
-  const sizes = trees.map((tree) => treeSize(tree, nowYear));
+  const extraLogSd = new Float64Array(n);
+  const sizeOf = (tree: number): TreeSize => treeSize(trees[tree] as Tree, nowYear);
   for (let i = 0; i < n; i++) {
     const tree = trees[i] as Tree;
-    const { row, stemDiameter, crownRadius } = sizes[i] as TreeSize;
+    const { row, stemDiameter, crownRadius, extraLogSd: extra } = sizeOf(i);
+    extraLogSd[i] = extra;
     const vigourClass = row.vigour.value;
     vigour[i] = vigourClass - 1;
     structuralM[i] = structuralRadius(stemDiameter);
@@ -75,7 +80,8 @@ export function treeFieldOf(site: Site, nowYear: number, horizon: Horizon): Tree
   }
   return {
     trees,
-    sizes,
+    sizeOf,
+    extraLogSd,
     moments,
     reachM,
     weight,

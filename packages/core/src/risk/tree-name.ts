@@ -2,5 +2,5 @@ import type { TreeField } from './tree-field.js';
 
 /** Usual common name of a tree of the field: `American elm`. */
 export function treeName(field: TreeField, number: number): string {
-  return field.sizes[number]?.row.common[0] ?? 'tree';
+  return field.sizeOf(number).row.common[0];
 }

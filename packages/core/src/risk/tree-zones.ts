@@ -13,8 +13,8 @@ export function treeZones(context: RiskContext, only: ReadonlySet<string> | null
   const ground = soilFactor(site.soil);
   const found: TreeZones[] = [];
   field.trees.forEach((tree, i) => {
-    const size = field.sizes[i];
-    if (!size || (only !== null && !only.has(tree.id))) return;
+    if (only !== null && !only.has(tree.id)) return;
+    const size = field.sizeOf(i);
     const zones = zonesOf(size.row, size.stemDiameter, size.crownRadius, ground);
     found.push({
       id: tree.id,

@@ -110,7 +110,11 @@ export const judgement = {
     0,
     'look before one chance in ten has passed, at least every ten years',
   ),
-  lineFromItsKindCv: judged(0.5, 0, 'lines of one kind differ by half with the care of the crew and the ground'),
+  lineFromItsKindCv: judged(
+    0.5,
+    0,
+    'lines of one kind differ by half with the care of the crew and the ground',
+  ),
   materialUnknown: spread(0.7, 'joints may be anything from welded to open'),
   ageUnknown: spread(0.3, 'half the expected life, give or take'),
   depthUnknown: spread(0.3, 'yard drains lie between 0.3 and 1 m'),

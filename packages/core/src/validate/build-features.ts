@@ -17,7 +17,12 @@ import type { JointKey } from '../tables/pipe-row.js';
 import type { PropertyReader } from './property-reader.js';
 import { quantities } from './quantity-names.js';
 
-export const lonLat = (position: Position): LonLat => [position[0] as number, position[1] as number];
+/** The parsed position itself where it is a plain pair: a town has a million of them. */
+export function lonLat(position: Position): LonLat {
+  return position.length === 2
+    ? (position as unknown as LonLat)
+    : [position[0] as number, position[1] as number];
+}
 
 /** Path without repeated points. */
 export function pathOf(positions: readonly Position[]): LonLat[] {

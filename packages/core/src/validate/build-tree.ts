@@ -1,4 +1,4 @@
-import type { LonLat, Origin, Tree } from '../model/site.js';
+import type { LonLat, Tree } from '../model/site.js';
 import type { SpeciesMatch } from '../model/species-match.js';
 import { isNotALiveTree } from '../names/not-live.js';
 import { combinedStemDiameter } from '../roots/combined-stem.js';
@@ -73,7 +73,6 @@ function speciesOf(reader: PropertyReader, properties: Properties, resolve: Reso
 /** A tree from its checked properties, or null where it is no live tree. */
 export function buildTree(
   id: string,
-  origin: Origin,
   position: LonLat,
   properties: Properties,
   reader: PropertyReader,
@@ -91,7 +90,6 @@ export function buildTree(
   }
   return {
     id,
-    origin,
     position,
     species: speciesOf(reader, properties, resolve),
     stemDiameterM: stemOf(reader, properties, units),

@@ -157,7 +157,7 @@ export class SiteBuilder {
     reader: PropertyReader,
   ): void {
     if (kind === 'tree') {
-      const tree = buildTree(id, origin, position, values, reader, this.species, this.info.units);
+      const tree = buildTree(id, position, values, reader, this.species, this.info.units);
       if (tree) this.trees.push(tree);
     } else if (kind === 'fitting') this.fittings.push(buildFitting(id, origin, position, reader));
     else if (kind === 'level') {
