@@ -6,8 +6,8 @@ import { NOTE } from './plan.mjs';
 const ORIGIN = { lon: -68, lat: 40.2 };
 
 /** An empty drawing: takes features in metres and keeps them in degrees; its chance comes from the seed. */
-export function emptySheet(seed) {
-  const { toLonLat } = localPlane(ORIGIN.lon, ORIGIN.lat);
+export function emptySheet(seed, origin = ORIGIN) {
+  const { toLonLat } = localPlane(origin.lon, origin.lat);
   const random = seeded(seed);
   const features = [];
   const add = (type, coordinates, properties) =>

@@ -4,7 +4,10 @@ import { evenGrid } from '../../../packages/core/src/infer/grid.js';
 
 const normal = (mean: number, sd: number, points: number) => {
   const lnM = evenGrid({ from: mean - 9 * sd, to: mean + 9 * sd }, points);
-  return densityFrom(lnM, lnM.map((x) => -(((x - mean) / sd) ** 2) / 2));
+  return densityFrom(
+    lnM,
+    lnM.map((x) => -(((x - mean) / sd) ** 2) / 2),
+  );
 };
 
 /** Standard normal points: Abramowitz & Stegun (1964), tables 26.5 and 26.6. */
@@ -34,9 +37,17 @@ describe('a log-normal density on a grid', () => {
 
   it('does not depend on the height that its logarithms begin from', () => {
     const lnM = evenGrid({ from: -1, to: 1 }, 11);
-    const low = densityFrom(lnM, lnM.map((x) => -x * x - 9000));
-    const high = densityFrom(lnM, lnM.map((x) => -x * x + 9000));
-    low.weight.forEach((w, i) => expect(w).toBeCloseTo(high.weight[i] as number, 9));
+    const low = densityFrom(
+      lnM,
+      lnM.map((x) => -x * x - 9000),
+    );
+    const high = densityFrom(
+      lnM,
+      lnM.map((x) => -x * x + 9000),
+    );
+    low.weight.forEach((w, i) => {
+      expect(w).toBeCloseTo(high.weight[i] as number, 9);
+    });
   });
 });
 
@@ -45,7 +56,9 @@ describe('points of a density', () => {
     const density = normal(0, 1, 181);
     const shares = Array.from({ length: 99 }, (_, i) => (i + 1) / 100);
     const points = shares.map((share) => quantileOf(density, share));
-    points.slice(1).forEach((q, i) => expect(q).toBeGreaterThan(points[i] as number));
+    points.slice(1).forEach((q, i) => {
+      expect(q).toBeGreaterThan(points[i] as number);
+    });
   });
 
   it('stay on the grid at shares of 0 and 1', () => {

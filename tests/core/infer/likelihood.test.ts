@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { evidenceOf, logLikelihood, type Sighting } from '../../../packages/core/src/infer/likelihood.js';
 
-const seen = (saw: Sighting['saw'], entries: number, expected: number): Sighting => ({ saw, entries, expected });
+const seen = (saw: Sighting['saw'], entries: number, expected: number): Sighting => ({
+  saw,
+  entries,
+  expected,
+});
 
 describe('evidence', () => {
   it('adds up what was counted and what was clean, and keeps apart what was not counted', () => {
@@ -42,7 +46,8 @@ describe('likelihood', () => {
   });
 
   it.each([0.2, 0.9, 3])('of some roots is the sum of the chances of 1, 2, 3 and more, m = %d', (m) => {
-    const some = (a: number): number => Array.from({ length: 60 }, (_, k) => poisson(k + 1, a)).reduce((s, p) => s + p);
+    const some = (a: number): number =>
+      Array.from({ length: 60 }, (_, k) => poisson(k + 1, a)).reduce((s, p) => s + p);
     const direct = (some(0.4 * m) * some(1.3 * m)) / (some(0.4) * some(1.3));
     expect(ratio([seen('some', 0, 0.4), seen('some', 0, 1.3)], m)).toBeCloseTo(direct, 12);
   });

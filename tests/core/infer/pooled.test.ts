@@ -17,7 +17,10 @@ const gammaHeight = (x: number, shape: number): number => x ** (shape - 1) * Mat
  * The same posterior by brute force: midpoint sums over the kind's factor u and over each group's factor v, evenly in
  * u and v and not in their logarithms, nothing shared with what is tested.
  */
-function byBruteForce(evidence: readonly Evidence[], group: number): { mean: number; logSd: number; below: (q: number) => number } {
+function byBruteForce(
+  evidence: readonly Evidence[],
+  group: number,
+): { mean: number; logSd: number; below: (q: number) => number } {
   const STEPS = 600;
   const MOST = 9;
   const at = Array.from({ length: STEPS }, (_, i) => ((i + 0.5) * MOST) / STEPS);
@@ -63,7 +66,11 @@ const CASES: readonly { name: string; evidence: readonly Evidence[] }[] = [
   { name: 'two groups that disagree', evidence: [counts(0, 6), counts(11, 2)] },
   {
     name: 'three, with roots not counted',
-    evidence: [{ entries: 2, expected: 1.5, some: [0.2, 0.9] }, counts(1, 4), { entries: 0, expected: 0, some: [0.1] }],
+    evidence: [
+      { entries: 2, expected: 1.5, some: [0.2, 0.9] },
+      counts(1, 4),
+      { entries: 0, expected: 0, some: [0.1] },
+    ],
   },
 ];
 
@@ -94,7 +101,10 @@ describe('pooled posterior', () => {
     const [many] = summaries([counts(5000, 4000), counts(0, 2)]);
     // Poisson alone: 1.25 with an 80 % interval of 1.2816 / sqrt(5000) in the logarithm
     expect(many?.mean).toBeCloseTo(1.25, 3);
-    expect(Math.log((many?.high ?? 0) / (many?.low ?? 1)) / (2 * 1.2815515655)).toBeCloseTo(1 / Math.sqrt(5000), 4);
+    expect(Math.log((many?.high ?? 0) / (many?.low ?? 1)) / (2 * 1.2815515655)).toBeCloseTo(
+      1 / Math.sqrt(5000),
+      4,
+    );
   });
 
   it('finds multipliers of a hundred-thousandth and of a hundred thousand', () => {

@@ -23,9 +23,6 @@ import { Progress } from '../progress.js';
 import { readFiles } from '../read-files.js';
 import { outputPath, writeOutput } from '../write-output.js';
 
-/** How many of the worst are looked through before all are: describing every segment of a town takes long. */
-const FIRST_LOOKS = [1, 200, 3000];
-
 interface Found {
   readonly result: RankResult;
   readonly segment: SegmentResult;
@@ -46,19 +43,13 @@ function needLineOf(wanted: string, site: Site): void {
 /** The segment asked for, or the worst one. */
 function findSegment(site: Site, scoring: Scoring, wanted: string | undefined): Found {
   if (wanted !== undefined) needLineOf(wanted, site);
-  let ids: readonly string[] = [];
-  for (const top of [...FIRST_LOOKS, undefined]) {
-    const result = rank(site, { ...scoring, ...(top === undefined ? {} : { top }) });
-    const segment = result.segments.find(({ id }) => wanted === undefined || id === wanted);
-    if (segment !== undefined) return { result, segment };
-    ids = result.segments.map(({ id }) => id);
-    if (ids.length === result.totals.segments) break;
-  }
+  const result = rank(site, { ...scoring, ...(wanted === undefined ? { top: 1 } : { only: wanted }) });
+  const [segment] = result.segments;
+  if (segment !== undefined) return { result, segment };
   if (wanted === undefined) throw new CannotDo('there is no stretch of line to explain in what was read');
-  const ofLine = ids.filter((id) => id.startsWith(wanted.slice(0, wanted.lastIndexOf('/') + 1)));
-  throw new CannotDo(
-    `there is no segment '${wanted}'; nearest: ${nearest(wanted, ofLine.length > 0 ? ofLine : ids).join(', ')}`,
-  );
+  const first = `${wanted.slice(0, wanted.lastIndexOf('/'))}/1`;
+  const ofLine = rank(site, { ...scoring, only: first }).lines[0]?.segments ?? [];
+  throw new CannotDo(`there is no segment '${wanted}'; nearest: ${nearest(wanted, ofLine).join(', ')}`);
 }
 
 /** @param all with the numbers of every tree, else of the one that brings most. */

@@ -21,6 +21,8 @@ export interface RankOptions {
   readonly segmentM?: number;
   /** How many segments to report, worst first; all where not given. */
   readonly top?: number;
+  /** Report this one segment only, at its rank among all; nothing where there is no such segment. */
+  readonly only?: string;
   /** Seed of the sampled intervals. */
   readonly seed?: number;
   /** What was learned from findings, here or elsewhere. */

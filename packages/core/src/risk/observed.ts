@@ -1,11 +1,11 @@
 import type { Interval } from '../geometry/intervals.js';
 import type { Sighting } from '../infer/likelihood.js';
-import type { PlacedFinding } from '../line/find.js';
 import type { LineModel } from '../line/line-model.js';
 import type { RiskContext } from './context.js';
 import { exposureOf } from './exposure.js';
 import { groupsOf } from './groups.js';
 import type { KnownByLine } from './known.js';
+import { distinctOf, type Seen, seenOf } from './sightings.js';
 
 /** What the camera said of one group of openings in one stretch, against what the model expected there. */
 export interface Observation extends Sighting {
@@ -16,38 +16,6 @@ export interface Observation extends Sighting {
   readonly sinceYear: number;
   readonly fromM: number;
   readonly toM: number;
-}
-
-/** A root seen at a point stands for half a stick either side, metres (judgement). */
-const POINT_HALF_M = 1.5;
-
-type Sight = 'clear' | 'roots' | 'crushed';
-
-/** One thing seen on one day over one stretch. */
-interface Seen {
-  readonly sight: Sight;
-  readonly interval: Interval;
-  /** Entries counted, or null for "some". */
-  readonly entries: number | null;
-  readonly point: boolean;
-}
-
-function sightOf(seen: PlacedFinding['finding']['seen']): Sight | null {
-  if (seen === 'clear') return 'clear';
-  if (seen === 'fine' || seen === 'mass' || seen === 'full') return 'roots';
-  return seen === 'crushed' ? 'crushed' : null;
-}
-
-function seenOf(line: LineModel, placed: PlacedFinding): Seen | null {
-  const { finding, fromM, toM } = placed;
-  const sight = sightOf(finding.seen);
-  if (sight === null) return null;
-  const point = toM - fromM <= 0;
-  const counted = finding.entries ?? (point ? 1 : null);
-  const interval: Interval = point
-    ? [Math.max(0, fromM - POINT_HALF_M), Math.min(line.lengthM, toM + POINT_HALF_M)]
-    : [fromM, toM];
-  return { sight, interval, entries: sight === 'clear' ? 0 : counted, point };
 }
 
 /** Parts of a line between all the places where anything seen begins or ends. */
@@ -71,25 +39,6 @@ function partsOf(line: LineModel, seen: readonly Seen[], since: number): Part[] 
 }
 
 const covers = (outer: Interval, inner: Interval): boolean => outer[0] <= inner[0] && outer[1] >= inner[1];
-
-/** Roots that touch and were seen on one day are one sighting, however they were written down. */
-function mergedRoots(seen: readonly Seen[], sight: Sight): Seen[] {
-  const merged: Seen[] = [];
-  const stretches = seen
-    .filter((s) => s.sight === sight)
-    .sort((a, b) => a.interval[0] - b.interval[0] || a.interval[1] - b.interval[1]);
-  for (const next of stretches) {
-    const last = merged[merged.length - 1];
-    if (!last || next.interval[0] > last.interval[1] || last.point || next.point) {
-      merged.push(next);
-      continue;
-    }
-    const entries = last.entries === null || next.entries === null ? null : last.entries + next.entries;
-    const to = Math.max(last.interval[1], next.interval[1]);
-    merged[merged.length - 1] = { ...last, interval: [last.interval[0], to], entries };
-  }
-  return merged;
-}
 
 /** Neighbouring parts with the same past become one stretch again. */
 function rejoined(parts: readonly Part[]): { interval: Interval; cleanSince: number }[] {
@@ -160,20 +109,30 @@ class LineHistory {
     });
   }
 
+  /** Whether roots are known at the place of a point: then it is the same ones again, a little off on the counter. */
+  private knownAt(atM: number | null): boolean {
+    if (atM === null) return false;
+    return this.parts.some(({ interval, roots }) => roots && interval[0] <= atM && atM <= interval[1]);
+  }
+
   /** Roots or a break in one stretch; where they were known already, nothing new is learned. */
   private found(one: Seen, parts: readonly Part[], year: number): void {
-    const fresh = parts.filter((p) => !p.roots);
-    if (fresh.length > 0) {
+    const fresh = this.knownAt(one.atM) ? [] : parts.filter((p) => !p.roots);
+    const [first, last] = [fresh[0], fresh[fresh.length - 1]];
+    if (first && last) {
       const expected = this.expected(fresh, year);
       const groups = groupsOf(this.line);
       const crushed = one.sight === 'crushed';
+      // of a count over a stretch in part known, nobody can say how many are new
+      const entries = fresh.length < parts.length && one.atM === null ? null : one.entries;
       const what = {
         group: crushed ? groups.crush : groups.entry,
-        saw: one.entries === null ? ('some' as const) : ('count' as const),
-        entries: one.entries ?? 0,
+        saw: entries === null ? ('some' as const) : ('count' as const),
+        entries: entries ?? 0,
         expected: crushed ? expected.crush : expected.entry,
       };
-      this.note(what, { year, sinceYear: Math.max(...fresh.map((p) => p.cleanSince)) }, one.interval);
+      const when = { year, sinceYear: Math.max(...fresh.map((p) => p.cleanSince)) };
+      this.note(what, when, [first.interval[0], last.interval[1]]);
     }
     for (const part of parts) part.roots = true;
   }
@@ -198,7 +157,7 @@ class LineHistory {
     if (year <= this.installed) return;
     this.clearedBy(year);
     const taken = new Set<Part>();
-    for (const one of [...mergedRoots(seen, 'crushed'), ...mergedRoots(seen, 'roots')]) {
+    for (const one of [...distinctOf(seen, 'crushed'), ...distinctOf(seen, 'roots')]) {
       const parts = this.parts.filter((p) => covers(one.interval, p.interval) && !taken.has(p));
       for (const part of parts) taken.add(part);
       this.found(one, parts, year);

@@ -12,7 +12,7 @@ import { addLoad, Load } from './load.js';
 import { type Observation, observationsOf } from './observed.js';
 import { worstFirst } from './order.js';
 import { closedFormChance, type ScoreColumns, scoreAll } from './score-all.js';
-import { segmentResult, type ZoneCircles, zoneStretches } from './segment-result.js';
+import { segmentId, segmentResult, type ZoneCircles, zoneStretches } from './segment-result.js';
 import { linePreparer, sampleRows } from './spread-of-rows.js';
 import { treeZones } from './tree-zones.js';
 
@@ -42,11 +42,11 @@ function detail(
   context: RiskContext,
   columns: ScoreColumns,
   order: readonly number[],
+  rankOf: ReadonlyMap<number, number>,
   known: KnownByLine,
   seed: number,
 ): SegmentResult[] {
   const sampled = order.length <= MOST_SAMPLED ? sampleRows(context, columns, order, seed) : null;
-  const rankOf = new Map(order.map((row, i) => [row, i + 1]));
   const prepare = linePreparer(context);
   let stretchesOf = -1;
   let stretches: ZoneCircles | null = null;
@@ -89,6 +89,9 @@ function ownObservations(context: RiskContext, known: KnownByLine): Map<string, 
   return own;
 }
 
+const idOf = (context: RiskContext, columns: ScoreColumns, row: number): string =>
+  segmentId(context.site.drains[columns.line[row] as number]?.id ?? '', columns.segment[row] as number);
+
 type Tally = Record<Band, { segments: number; lengthM: number }>;
 
 /** Metres by band over all segments; of those reported, as reported; of the rest, by score alone. */
@@ -115,8 +118,12 @@ export function rank(site: Site, options: RankOptions): RankResult {
   const context = { ...before, own: ownObservations(before, known) };
   const columns = scoreAll(context);
   const severe = severeRows(context, columns, known);
-  const order = worstFirst(columns, site.drains, severe, options.top ?? columns.count);
-  const segments = detail(context, columns, order, known, options.seed ?? DEFAULT_SEED);
+  const { only } = options;
+  const most = only === undefined ? (options.top ?? columns.count) : columns.count;
+  const all = worstFirst(columns, site.drains, severe, most);
+  const rankOf = new Map(all.map((row, i) => [row, i + 1]));
+  const order = only === undefined ? all : all.filter((row) => idOf(context, columns, row) === only);
+  const segments = detail(context, columns, order, rankOf, known, options.seed ?? DEFAULT_SEED);
   const bands = new Map(order.map((row, i) => [row, (segments[i] as SegmentResult).band]));
   const lines = new Map(order.map((row) => [columns.line[row] as number, 0]));
   columns.line.forEach((line, row) => {

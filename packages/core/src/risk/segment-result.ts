@@ -90,6 +90,9 @@ function assumedFor(context: RiskContext, prepared: PreparedLine, trees: readonl
   return [...lineAssumptions(prepared), ...ofTrees];
 }
 
+/** `main/4`: segments count from 1 at the outlet end. */
+export const segmentId = (drainId: string, i: number): string => `${drainId}/${i + 1}`;
+
 /** What the ranking already knows of a segment. */
 export interface RankedSegment {
   readonly prepared: PreparedLine;
@@ -128,7 +131,7 @@ export function segmentResult(context: RiskContext, ranked: RankedSegment): Segm
   const unseen = yearsUnseen(context, line, lastSeenClear(findings, fromM, toM));
   return {
     rank: ranked.rank,
-    id: `${line.drain.id}/${i + 1}`,
+    id: segmentId(line.drain.id, i),
     drainId: line.drain.id,
     drainName: line.drain.name,
     startM: fromM,
