@@ -91,29 +91,26 @@ describe('the way the file is written', () => {
     );
   });
 
-  it('does not matter: which of two lines that meet end to end comes first', () => {
-    const drain = (id: string, path: [number, number][], material: string) => ({
-      id,
-      path,
-      material,
-      flow: 'as-drawn',
-    });
-    const upper = drain(
-      'upper',
-      [
-        [-10, 0],
+  // a coupling drawn without the name of its line is as near to the one as to the other
+  it('does not matter: which of two lines that begin at one place comes first', () => {
+    const upper = {
+      id: 'upper',
+      path: [
         [0, 0],
-      ],
-      'clay',
-    );
-    const lower = drain(
-      'lower',
-      [
+        [-10, 0],
+      ] as const,
+      material: 'clay',
+      flow: 'reversed',
+    };
+    const lower = {
+      id: 'lower',
+      path: [
         [0, 0],
         [10, 0],
-      ],
-      'pvc-sdr35',
-    );
+      ] as const,
+      material: 'pvc-sdr35',
+      flow: 'as-drawn',
+    };
     const around = (made: Scene) =>
       made.tree({ id: 't', at: [0, 3], dbh_cm: 40 }).fitting({ id: 'c', type: 'coupling', at: [0, 0] });
     const oneWay = around(scene().drain(upper).drain(lower));

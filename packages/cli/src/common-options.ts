@@ -1,4 +1,4 @@
-import { yearOf } from '@rootreach/core';
+import { type LearnedModel, yearOf } from '@rootreach/core';
 import type { Args } from './args.js';
 import { CannotDo } from './cannot-do.js';
 import type { OptionSpecs } from './command.js';
@@ -37,6 +37,7 @@ export interface Scoring {
   readonly asOf: string;
   readonly horizonYears?: number;
   readonly segmentM?: number;
+  readonly learned?: LearnedModel;
 }
 
 /** Date, horizon and length of segments. */

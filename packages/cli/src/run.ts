@@ -4,6 +4,7 @@ import { CannotDo } from './cannot-do.js';
 import type { Command, ExitCode } from './command.js';
 import { checkCommand } from './commands/check.js';
 import { explainCommand } from './commands/explain.js';
+import { learnCommand } from './commands/learn.js';
 import { mapCommand } from './commands/map.js';
 import { rankCommand } from './commands/rank.js';
 import { commandHelp, wholeHelp } from './help.js';
@@ -15,6 +16,7 @@ const commands: Readonly<Record<string, Command>> = {
   check: checkCommand,
   rank: rankCommand,
   explain: explainCommand,
+  learn: learnCommand,
   map: mapCommand,
 };
 

@@ -31,12 +31,13 @@ async function writeWhole(path: string, text: string): Promise<void> {
   }
 }
 
-/** Where the result goes, checked before the work is done. */
-export function outputPath(args: Args): string | undefined {
-  const path = args.text('out');
+/** Where a result goes, checked before the work is done. */
+export function outputPath(args: Args, option = 'out'): string | undefined {
+  const path = args.text(option);
   if (path === undefined) return undefined;
-  if (args.files.some((file) => file !== '-' && resolve(file) === resolve(path))) {
-    throw new CannotDo(`--out names an input file: ${path}`);
+  const inputs = [...args.files, args.text('model') ?? '-'];
+  if (inputs.some((file) => file !== '-' && resolve(file) === resolve(path))) {
+    throw new CannotDo(`--${option} names an input file: ${path}`);
   }
   return path;
 }

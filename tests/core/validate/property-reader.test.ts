@@ -126,6 +126,14 @@ describe('checked properties', () => {
     ]);
   });
 
+  it('do not take a sliver for a piece of pipe', () => {
+    expect(check('drain', { piece_m: 1e-6 })).toMatchObject({
+      passed: false,
+      issues: [{ code: 'bad-value', expected: 'at least 0.1', place: { path: 'properties.piece_m' } }],
+    });
+    expect(check('drain', { piece_m: 0.3 }).passed).toBe(true);
+  });
+
   it('say what is missing', () => {
     expect(check('fitting', {}).issues).toMatchObject([
       { code: 'missing-value', place: { path: 'properties.type' } },

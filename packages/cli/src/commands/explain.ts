@@ -12,6 +12,7 @@ import type { Command, ExitCode } from '../command.js';
 import { type Scoring, scoringFrom, scoringOptions, siteOptions } from '../common-options.js';
 import { exitCodeFor } from '../exit-code.js';
 import type { Io } from '../io.js';
+import { learnedFrom, modelOption } from '../learned-from.js';
 import { nearest } from '../nearest.js';
 import { needLines } from '../need-lines.js';
 import { pageFor, unitsFor } from '../page.js';
@@ -71,7 +72,7 @@ function explain({ result, segment }: Found, site: Site, scoring: Scoring, all: 
 }
 
 async function run(args: Args, io: Io): Promise<ExitCode> {
-  const scoring = scoringFrom(args, io);
+  const scoring = { ...scoringFrom(args, io), ...(await learnedFrom(args, io)) };
   const asked = args.choice('units', ['us', 'metric']);
   const wanted = args.text('segment');
   const out = outputPath(args);
@@ -100,6 +101,7 @@ export const explainCommand: Command = {
   options: {
     segment: { value: 'ID', text: 'which, as rank names it, such as main/4; the worst one if not given' },
     ...scoringOptions,
+    ...modelOption,
     ...siteOptions,
   },
   run,

@@ -5,6 +5,7 @@ import type { Command, ExitCode } from '../command.js';
 import { scoringFrom, scoringOptions, siteOptions } from '../common-options.js';
 import { exitCodeFor } from '../exit-code.js';
 import type { Io } from '../io.js';
+import { learnedFrom, modelOption } from '../learned-from.js';
 import { needLines } from '../need-lines.js';
 import { pageFor, unitsFor } from '../page.js';
 import { plainIssues, reportIssues } from '../print/issues.js';
@@ -29,7 +30,7 @@ function formFrom(args: Args): Form {
 
 async function run(args: Args, io: Io): Promise<ExitCode> {
   const form = formFrom(args);
-  const scoring = scoringFrom(args, io);
+  const scoring = { ...scoringFrom(args, io), ...(await learnedFrom(args, io)) };
   const asked = args.choice('units', ['us', 'metric']);
   const top = args.number('top', { least: 1, whole: true }) ?? (form === 'table' ? TABLE_TOP : undefined);
   const out = outputPath(args);
@@ -63,6 +64,7 @@ export const rankCommand: Command = {
   options: {
     top: { value: 'N', text: `how many to list; ${TABLE_TOP} in the table, else all` },
     ...scoringOptions,
+    ...modelOption,
     csv: { value: null, text: 'one row a segment for a spreadsheet; metres unless --units us' },
     geojson: { value: null, text: 'one line feature a segment, for a map program' },
     ...siteOptions,

@@ -42,10 +42,10 @@ export function severityCounts(issues: readonly Issue[]): string {
   }).join(', ');
 }
 
-/** A short account on stderr of what was found wrong in the input. */
-export function reportIssues(issues: readonly Issue[], io: Io): void {
+/** A short account on stderr of what was found wrong in the input. @param most lines before the rest are counted. */
+export function reportIssues(issues: readonly Issue[], io: Io, most = MOST_LINES): void {
   if (issues.length === 0) return;
-  const shown = bySeverity(issues).slice(0, MOST_LINES);
+  const shown = bySeverity(issues).slice(0, most);
   const lines = [
     `In the input: ${severityCounts(issues)}.`,
     ...shown.map((issue) => `  ${issueLine(issue)}`),

@@ -6,7 +6,7 @@ export interface Sighting {
   readonly expected: number;
 }
 
-/** What was seen of one group, in the form that its likelihood needs. */
+/** What was seen of one line, in the form that its likelihood needs. */
 export interface Evidence {
   /** Entries counted, over all counted and clean stretches. */
   readonly entries: number;
@@ -16,14 +16,12 @@ export interface Evidence {
   readonly some: readonly number[];
 }
 
-export const NO_EVIDENCE: Evidence = { entries: 0, expected: 0, some: [] };
-
-/** Sums that do not depend on the order of what is summed. */
-function sumAscending(values: readonly number[]): number {
+/** A sum that does not depend on the order of what is summed. */
+export function sumAscending(values: readonly number[]): number {
   return [...values].sort((a, b) => a - b).reduce((sum, v) => sum + v, 0);
 }
 
-/** Evidence of one group. Stretches where nothing was expected cannot tell anything and are left out. */
+/** Evidence of one line. Stretches where nothing was expected cannot tell anything and are left out. */
 export function evidenceOf(sightings: readonly Sighting[]): Evidence {
   const telling = sightings.filter((o) => o.expected > 0);
   const counted = telling.filter((o) => o.saw !== 'some');
@@ -38,7 +36,7 @@ export function evidenceOf(sightings: readonly Sighting[]): Evidence {
 }
 
 /** Where so many are expected that none has a chance below the last digit of a double. */
-const CERTAIN = 40;
+export const CERTAIN = 40;
 
 /**
  * Exact log-likelihood of a multiplier m: Poisson for counted entries, n ln m - m E, and for "some or none"

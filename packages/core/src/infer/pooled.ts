@@ -1,7 +1,8 @@
 import { type Density, densityFrom } from './density.js';
 import { GROUP_CV, KIND_CV, logGammaPrior, shapeOf } from './gamma-prior.js';
 import { evenGrid, fits, type Span, spanHolding, WIDEST } from './grid.js';
-import { type Evidence, logLikelihood, NO_EVIDENCE } from './likelihood.js';
+import type { Evidence } from './likelihood.js';
+import { lineLogLikelihood } from './line-likelihood.js';
 
 const KIND_SHAPE = shapeOf(KIND_CV);
 const GROUP_SHAPE = shapeOf(GROUP_CV);
@@ -9,6 +10,9 @@ const GROUP_SHAPE = shapeOf(GROUP_CV);
 /** Points of the grids while they are fitted, and of the last ones: over forty to a standard deviation for groups. */
 const COARSE = { kind: 41, group: 81 };
 const FINE = { kind: 81, group: 481 };
+
+/** What was seen of the lines of one group. */
+export type GroupEvidence = readonly Evidence[];
 
 /** Where to look: for the factor of the kind, and for the multiplier of each group. */
 interface Spans {
@@ -39,14 +43,14 @@ class GroupGrid {
   private readonly m: Float64Array;
 
   constructor(
-    evidence: Evidence,
+    lines: GroupEvidence,
     span: Span,
     points: number,
     private readonly lnKind: Float64Array,
   ) {
     this.lnM = evenGrid(span, points);
     this.m = this.lnM.map(Math.exp);
-    this.likelihood = this.lnM.map((x) => logLikelihood(evidence, x));
+    this.likelihood = this.lnM.map((x) => lines.reduce((sum, line) => sum + lineLogLikelihood(line, x), 0));
   }
 
   /** Log prior of the multiplier at one grid point given one value of the kind's factor. */
@@ -68,7 +72,7 @@ class GroupGrid {
   }
 }
 
-function heightsOn(spans: Spans, evidence: readonly Evidence[], points: typeof COARSE): Heights {
+function heightsOn(spans: Spans, evidence: readonly GroupEvidence[], points: typeof COARSE): Heights {
   const lnKind = evenGrid(spans.kind, points.kind);
   const prior = lnKind.map((x) => logGammaPrior(x, KIND_SHAPE));
   const grids = evidence.map((e, g) => new GroupGrid(e, spans.groups[g] as Span, points.group, lnKind));
@@ -89,7 +93,7 @@ function heightsOn(spans: Spans, evidence: readonly Evidence[], points: typeof C
 }
 
 /** Grids laid wide, then again on what holds the posterior, until they fit. */
-function fittedSpans(evidence: readonly Evidence[]): Spans {
+function fittedSpans(evidence: readonly GroupEvidence[]): Spans {
   let spans: Spans = { kind: WIDEST, groups: evidence.map(() => WIDEST) };
   for (;;) {
     const now = spans;
@@ -107,10 +111,10 @@ function fittedSpans(evidence: readonly Evidence[]): Spans {
  * Posterior of the multiplier of every group of one kind of opening, the groups leaning on each other through the
  * factor of the kind: m = kind x group, both gamma with mean 1. Two nested sums over grids, no sampling: the same
  * digits on every run. Everything in it is log-concave, so each posterior has one summit and the grids find it.
- * @param evidence one entry a group of the kind.
+ * @param evidence one entry a group of the kind: its lines, in an order that does not hang on how they came.
  * @returns a density for each group, and last the density for a group of the kind that nothing is known of.
  */
-export function pooledPosterior(evidence: readonly Evidence[]): Density[] {
-  const all = [...evidence, NO_EVIDENCE];
+export function pooledPosterior(evidence: readonly GroupEvidence[]): Density[] {
+  const all = [...evidence, []];
   return heightsOn(fittedSpans(all), all, FINE).groups.map(({ lnM, height }) => densityFrom(lnM, height));
 }

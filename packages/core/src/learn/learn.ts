@@ -1,6 +1,6 @@
 import { type Density, summaryOf } from '../infer/density.js';
-import { type Evidence, evidenceOf, NO_EVIDENCE } from '../infer/likelihood.js';
-import { pooledPosterior } from '../infer/pooled.js';
+import { evidenceOf, sumAscending } from '../infer/likelihood.js';
+import { type GroupEvidence, pooledPosterior } from '../infer/pooled.js';
 import type { LearnedGroup, LearnedModel } from '../model/learned.js';
 import type { Site } from '../model/site.js';
 import { contextOf, type RankOptions } from '../risk/context.js';
@@ -20,7 +20,7 @@ export function observe(
   return { observations: observationsOf(context, byLine), issues };
 }
 
-function learnedGroup(group: string, evidence: Evidence, density: Density, priorLogSd: number): LearnedGroup {
+function learnedGroup(group: string, lines: GroupEvidence, density: Density, priorLogSd: number): LearnedGroup {
   const { low, mean, high, logSd } = summaryOf(density);
   return {
     group,

@@ -56,13 +56,17 @@ export function nearOf({ plane, drawn, lengthM }: LineGeometry, line: number, [l
   return { line, stationM: station, distanceM: distance, atEnd };
 }
 
+/** No line is nearer by less than a millimetre; then the id decides, not the order of the file. */
+const millimetres = (near: Near): number => Math.round(1000 * near.distanceM);
+const idOf = (net: LineNet, near: Near): string => net.drains[near.line]?.id ?? '';
+
 /** Lines within a metre of a place, nearest first. */
 export function linesNear(net: LineNet, at: LonLat): Near[] {
   return net.index
     .search(at[0], at[1], at[0], at[1])
     .map((line) => nearOf(geometryOf(net, line), line, at))
     .filter((near) => near.distanceM <= SNAP_M)
-    .sort((a, b) => a.distanceM - b.distanceM || a.line - b.line);
+    .sort((a, b) => millimetres(a) - millimetres(b) || (idOf(net, a) < idOf(net, b) ? -1 : 1));
 }
 
 /** A fitting on a line, at a station as drawn. */

@@ -159,7 +159,8 @@ export interface RankTotals {
 
 export interface RankResult {
   readonly schema: 1;
-  readonly model: { readonly version: string; readonly fingerprint: string };
+  /** With the fingerprint of what was learned from findings, where that was used. */
+  readonly model: { readonly version: string; readonly fingerprint: string; readonly learned?: string };
   readonly site: { readonly name: string | null; readonly invented: boolean };
   readonly asOf: string;
   readonly horizonYears: number;

@@ -70,6 +70,17 @@ function lineFactors(prepared: PreparedLine, atM: number): Factor[] {
     ours('water in the line', wetFactors.value[drain.wet ?? 'dry'], '', wetFactors),
     cited(`stiffness of ${pipe.name}`, toPsi(pascals(stiffnessOf(pipe, drain.sizeM))), 'psi', pipe.stiffness),
   ];
+  const { factor: learned } = prepared.scale.entry;
+  if (learned !== 1) {
+    factors.push({
+      what: 'rate at such openings against the one assumed, learned from findings',
+      value: learned,
+      unit: '',
+      source: 'our-judgement',
+      known: 'calculated',
+      why: 'the mean of what the findings allow',
+    });
+  }
   if (drain.carries === 'foul') {
     factors.push(cited('foul water', modelConstants.foulFactor.value, '', modelConstants.foulFactor));
   }

@@ -133,7 +133,11 @@ export function rank(site: Site, options: RankOptions): RankResult {
   const bearing = new Set(segments.flatMap((s) => s.trees.map((t) => t.id)));
   return {
     schema: 1,
-    model: { version: MODEL_VERSION, fingerprint: modelFingerprint() },
+    model: {
+      version: MODEL_VERSION,
+      fingerprint: modelFingerprint(),
+      ...(options.learned ? { learned: options.learned.data.fingerprint } : {}),
+    },
     site: { name: site.name, invented: site.invented },
     asOf: options.asOf,
     horizonYears: context.horizon.years,

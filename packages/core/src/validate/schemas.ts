@@ -6,6 +6,8 @@ const idText = z.union([z.string(), z.number()]).optional();
 const flag = z.boolean().optional();
 const positive = z.number().positive().optional();
 const notNegative = z.number().min(0).optional();
+/** Shorter than a hand is no pipe, and would make a joint of every millimetre (judgement). */
+const pieceLength = z.number().min(0.1).optional();
 /** ISO 8601 date, or a year. */
 const date = z
   .union([
@@ -50,7 +52,7 @@ const drain = z.looseObject({
   carries: z.enum(['storm', 'foul']).optional(),
   wet: z.enum(['dry', 'often', 'standing']).optional(),
   ...each(quantities.size, positive),
-  ...each(quantities.piece, positive),
+  ...each(quantities.piece, pieceLength),
   ...each(quantities.depthStart, notNegative),
   ...each(quantities.depthEnd, notNegative),
   ...each(quantities.serves, notNegative),
