@@ -19,10 +19,10 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
+import { emptySheet } from './campus/sheet.mjs';
 import { layLot } from './history/lot.mjs';
 import { lots } from './history/plan.mjs';
 import { tellHistory } from './history/tell.mjs';
-import { emptySheet } from './campus/sheet.mjs';
 
 const { values: options } = parseArgs({
   options: { seed: { type: 'string', default: '5' }, out: { type: 'string', default: 'data/findings' } },
@@ -39,7 +39,8 @@ function textOf({ name, units, soil }, features) {
     date: '2026-11-25',
     units,
     soil,
-    notes: 'An invented lot with an invented camera history, made by packages/dev/make-history.mjs and placed in open ocean.',
+    notes:
+      'An invented lot with an invented camera history, made by packages/dev/make-history.mjs and placed in open ocean.',
   };
   const lines = features.map((feature) => JSON.stringify(feature));
   return `{"type":"FeatureCollection","rootreach":${JSON.stringify(about)},"features":[\n${lines.join(',\n')}\n]}\n`;

@@ -23,7 +23,9 @@ const { status } = spawnSync('npx', [...args, `--outputFile.json=${report}`, ...
   env: { ...process.env, ROOTREACH_BROWSER: browser },
   shell: process.platform === 'win32',
 });
-const { numPassedTests, numFailedTests, numPendingTests, numTodoTests } = JSON.parse(readFileSync(report, 'utf8'));
+const { numPassedTests, numFailedTests, numPendingTests, numTodoTests } = JSON.parse(
+  readFileSync(report, 'utf8'),
+);
 const skipped = numPendingTests + numTodoTests;
 console.log(`${numPassedTests} passed, ${numFailedTests} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`);
 process.exit(status ?? 1);

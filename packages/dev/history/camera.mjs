@@ -56,7 +56,10 @@ function written({ random }, line, cluster) {
 }
 
 /** The same again, some years on: nobody counts it anew. */
-const again = ({ seen, entries: _entries, ...place }) => ({ ...place, seen: seen === 'fine' ? 'mass' : seen });
+const again = ({ seen, entries: _entries, ...place }) => ({
+  ...place,
+  seen: seen === 'fine' ? 'mass' : seen,
+});
 
 /** Marks what a finding speaks of, so that the next run knows it. */
 function tell(parts, finding) {

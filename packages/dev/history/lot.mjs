@@ -1,5 +1,5 @@
-import { distanceToPath } from '../distance-to-path.mjs';
 import { rounded } from '../campus/rounded.mjs';
+import { distanceToPath } from '../distance-to-path.mjs';
 import { kinds } from './plan.mjs';
 
 /* Stems keep this far from a trench, and the trees of a lot this far from each other, metres. */
@@ -87,7 +87,8 @@ function besideALine({ between, pick, chance }, paths) {
 }
 
 const HOUSE = { west: 13, south: 8.5, east: 27, north: 17.5 };
-const inHouse = ([x, y]) => x > HOUSE.west - 1 && x < HOUSE.east + 1 && y > HOUSE.south - 1 && y < HOUSE.north + 1;
+const inHouse = ([x, y]) =>
+  x > HOUSE.west - 1 && x < HOUSE.east + 1 && y > HOUSE.south - 1 && y < HOUSE.north + 1;
 
 function plantTrees(sheet, units, paths) {
   const wanted = Math.round(sheet.between(...TREES));

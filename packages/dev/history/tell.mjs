@@ -1,8 +1,8 @@
 import { readSite, toFeet, yearOf } from '../../core/dist/index.js';
 import { contextOf } from '../../core/dist/risk/context.js';
 import { rounded } from '../campus/rounded.mjs';
-import { partsOf } from './draw.mjs';
 import { runReel } from './camera.mjs';
+import { partsOf } from './draw.mjs';
 import { waysInto } from './ways-in.mjs';
 
 const NOTE = 'Invented.';
@@ -38,7 +38,8 @@ function featureOf({ units }, id, drain, way, date, { seen, atM, fromM, toM, ent
     const counter = Math.max(0, way.counterOf(stationM));
     return us ? rounded(toFeet(counter), 0.5) : rounded(counter, 0.1);
   };
-  const [near, far] = atM === undefined ? [reading(fromM), reading(toM)].sort((a, b) => a - b) : [reading(atM)];
+  const [near, far] =
+    atM === undefined ? [reading(fromM), reading(toM)].sort((a, b) => a - b) : [reading(atM)];
   const unit = us ? 'ft' : 'm';
   return {
     type: 'Feature',
@@ -99,7 +100,9 @@ export function tellHistory(sheet, plan, text) {
   const lineNamed = (id) => context.lines.at(site.drains.findIndex((drain) => drain.id === id));
   const world = { context, random: () => sheet.between(0, 1), between: sheet.between, pick: sheet.pick };
   return Object.keys(plan.lines).flatMap((id) => {
-    const feature = sheet.features.find(({ properties }) => properties.kind === 'drain' && properties.id === id);
+    const feature = sheet.features.find(
+      ({ properties }) => properties.kind === 'drain' && properties.id === id,
+    );
     return lineHistory(world, plan, id, lineNamed(id), lineNamed('main'), feature);
   });
 }

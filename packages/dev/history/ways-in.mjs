@@ -14,7 +14,14 @@ const upFrom = (from, startM, fromM = 0) => ({
 });
 
 /** Fitting at the upper end of each line. */
-const TOP = { main: 'B1', 'branch-a': 'DS1', 'branch-b': 'B2', lateral: 'CO2', footing: 'CO3', downspout: 'DS2' };
+const TOP = {
+  main: 'B1',
+  'branch-a': 'DS1',
+  'branch-b': 'B2',
+  lateral: 'CO2',
+  footing: 'CO3',
+  downspout: 'DS2',
+};
 /** Wye of the main at which a branch comes in. */
 const WYE = { 'branch-a': 'W1', 'branch-b': 'W2' };
 

@@ -25,6 +25,7 @@ const samples: { readonly [Code in IssueCode]: Omit<Extract<IssueDetail, { code:
   'out-of-range': { lon: 181, lat: 50 },
   'projected-coordinates': { x: 432_000, y: 5_411_000 },
   'zero-length': {},
+  'too-long': { lengthKm: 22_000 },
   'bad-value': { expected: 'a number', got: '"thick"' },
   'missing-value': { expected: 'an elevation' },
   'wrong-geometry': { expected: 'Point', got: 'LineString' },
@@ -89,6 +90,7 @@ describe('the words for an issue', () => {
       'fitting-off-line',
       'not-a-live-tree',
       'zero-length',
+      'too-long',
     ];
     for (const code of setAside) expect(said({ code, ...samples[code] })).toMatch(/set aside|left out/);
   });

@@ -1,6 +1,5 @@
-import type { Backtest, RankingScore } from '@rootreach/core';
+import type { Backtest } from '@rootreach/core';
 import type { Tried } from '../learning.js';
-import { percent } from './chance.js';
 import { count } from './count.js';
 import { length } from './lengths.js';
 import type { Page } from './rank-table.js';
@@ -13,6 +12,8 @@ export const rankingNames = {
   nearestTree: 'nearest tree',
   age: 'age of the line',
 } as const;
+
+type RankingScore = Backtest['baselines']['age'];
 
 const NAME = 22;
 
@@ -41,22 +42,24 @@ const overlap = (a: RankingScore, b: RankingScore): boolean =>
 /** How far the test can be trusted, from its own ranges. */
 function reading({ learned }: Tried, sites: number): string {
   const { unlearned, nearestTree, age } = learned.baselines;
-  const against: [string, RankingScore][] = [
+  const against: readonly [string, RankingScore][] = [
     ['the rates as assumed', unlearned],
     ['nearness to a tree', nearestTree],
     ['age', age],
   ];
-  const list = (names: readonly string[]): string => names.join(' and ');
-  const better = against.filter(([, score]) => !overlap(learned, score) && learned.auc > score.auc);
-  const worse = against.filter(([, score]) => !overlap(learned, score) && learned.auc < score.auc);
-  const alike = against.filter(([, score]) => overlap(learned, score));
+  const those = (which: (score: RankingScore) => boolean): string =>
+    against
+      .filter(([, score]) => which(score))
+      .map(([name]) => name)
+      .join(' and ');
   const verdicts = [
-    ...(better.length > 0 ? [`finds roots sooner than ${list(better.map(([name]) => name))}`] : []),
-    ...(worse.length > 0 ? [`finds them later than ${list(worse.map(([name]) => name))}`] : []),
-    ...(alike.length > 0 ? [`can't be told from ${list(alike.map(([name]) => name))}`] : []),
-  ];
+    ['find roots sooner than', those((s) => !overlap(learned, s) && learned.auc > s.auc)],
+    ['find them later than', those((s) => !overlap(learned, s) && learned.auc < s.auc)],
+    ["can't be told from", those((s) => overlap(learned, s))],
+  ].filter(([, names]) => names !== '');
   const few = `${count(learned.found, 'stretch', 'stretches')} with roots on ${count(sites, 'site')}`;
-  return `${few} are few: with others like them the area would fall within its brackets 8 times in 10, and by that the ranking as learned ${verdicts.join(' and ')}.`;
+  const words = verdicts.map((verdict) => verdict.join(' ')).join(', and ');
+  return `Only ${few}: with others like them the area would lie within its brackets 8 times in 10, so the rates as learned ${words}.`;
 }
 
 function scores({ learned, assumed }: Tried): string[] {
@@ -76,7 +79,7 @@ function title({ learned: { by, stretches, found, metres } }: Tried, { units }: 
     by === 'sites'
       ? 'Tried out: each site ranked by what the others taught'
       : 'Tried out: the later half ranked by what the earlier half taught';
-  return `${how}; ${count(stretches, 'stretch', 'stretches')}, ${length(metres, units)}, roots in ${found}.`;
+  return `${how}. ${count(stretches, 'stretch', 'stretches')} in ${length(metres, units)}, roots in ${found} of them.`;
 }
 
 /** Share of the roots found early by each way of ranking, with how sure that is. */
@@ -84,33 +87,11 @@ export function backtestTable(tried: Tried, sites: number, page: Page): string[]
   const { width, style } = page;
   return [
     style.strong(wrap(title(tried, page), width)),
-    style.faint(row('', ['roots found in', '', '', 'area under', 'Brier'])),
-    style.faint(row('ranked by', ['10 %', '20 %', '30 %', 'the curve (8 in 10)', 'score'])),
+    style.faint(
+      `${'ranked by'.padEnd(NAME)}roots in the worst  ${'area under'.padStart(24)}${'Brier'.padStart(9)}`,
+    ),
+    style.faint(row('', ['10 %', '20 %', '30 %', 'the curve (8 in 10)', 'score'])),
     ...scores(tried),
     wrap(reading(tried, sites), width),
-  ];
-}
-
-type Bin = Backtest['calibration'][number];
-
-const said = ({ meanChance, count: n }: Bin): string =>
-  `${percent(meanChance)} %`.padStart(7) + (meanChance * n).toFixed(1).padStart(7);
-
-const saw = ({ foundShare, count: n }: Bin): string => String(Math.round(foundShare * n)).padStart(7);
-
-/** Were the odds borne out? Ten lots of stretches, from least to most likely. */
-export function calibrationTable({ learned, assumed }: Tried, { width, style }: Page): string[] {
-  const rows = learned.calibration.map((bin, i) => {
-    const before = assumed.calibration[i];
-    const tail = before === undefined ? '' : `     ${said(before)}${saw(before)}`;
-    return `${String(i + 1).padStart(3)}${String(bin.count).padStart(11)}     ${said(bin)}${saw(bin)}${tail}`;
-  });
-  const head = '   said   makes  found';
-  return [
-    style.strong(wrap('Were the odds borne out? The same stretches in ten lots, least likely first.', width)),
-    style.faint(`${' '.repeat(19)}${'as learned'.padEnd(26)}as assumed`),
-    style.faint(`lot  stretches     ${head}    ${head}`),
-    ...rows,
-    wrap('said 10 %, makes 8.6, found 9: odds of 1 in 10 over 86 stretches make 8.6; 9 had roots.', width),
   ];
 }

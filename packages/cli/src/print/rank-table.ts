@@ -105,7 +105,10 @@ function meaning({ segments, horizonYears }: RankResult): string[] {
 }
 
 /** What stands above the list: the site, how much there is, how much of it to do something about. */
-function head({ site, asOf, horizonYears, totals, model }: RankResult, { units, width, style }: Page): string[] {
+function head(
+  { site, asOf, horizonYears, totals, model }: RankResult,
+  { units, width, style }: Page,
+): string[] {
   const when = `As of ${asOf}, looking ${count(horizonYears, 'year')} ahead`;
   return [
     style.strong(wrap(siteTitle(site), width)),

@@ -47,6 +47,8 @@ export function wordIssue(issue: Issue): string {
       return `longitude ${issue.lon}, latitude ${issue.lat} is not on the globe; set aside`;
     case 'projected-coordinates':
       return `${issue.x}, ${issue.y} look like metres or feet of a grid, not degrees; set aside (convert to WGS 84 first)`;
+    case 'too-long':
+      return `a line of ${Math.round(issue.lengthKm)} km, as if a point were mistyped; set aside`;
     case 'zero-length':
       return 'the line has no length; left out';
     case 'bad-value':

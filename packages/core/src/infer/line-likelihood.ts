@@ -19,7 +19,8 @@ function lnAll(some: readonly number[], ms: number): number {
 /** Logarithm of the mean chance of roots in all stretches over a factor that is gamma of this shape and rate. */
 function lnMeanOfAll(some: readonly number[], m: number, shape: number, rate: number): number {
   const [only] = some;
-  if (some.length === 1 && only !== undefined) return Math.log(-Math.expm1(-shape * Math.log1p((m * only) / rate)));
+  if (some.length === 1 && only !== undefined)
+    return Math.log(-Math.expm1(-shape * Math.log1p((m * only) / rate)));
   // each stretch pulls the factor up by no more than one entry would
   const most = shape + some.length;
   const from = -REACH / Math.sqrt(shape);

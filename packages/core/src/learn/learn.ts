@@ -20,17 +20,33 @@ export function observe(
   return { observations: observationsOf(context, byLine), issues };
 }
 
-function learnedGroup(group: string, lines: GroupEvidence, density: Density, priorLogSd: number): LearnedGroup {
+function learnedGroup(
+  group: string,
+  lines: GroupEvidence,
+  density: Density,
+  priorLogSd: number,
+): LearnedGroup {
   const { low, mean, high, logSd } = summaryOf(density);
   return {
     group,
-    entries: evidence.entries,
-    expected: evidence.expected,
-    someStretches: evidence.some.length,
+    entries: lines.reduce((sum, line) => sum + line.entries, 0),
+    expected: sumAscending(lines.map((line) => line.expected)),
+    someStretches: lines.reduce((sum, line) => sum + line.some.length, 0),
     multiplier: { low, mean, high },
     logSd,
     priorLogSd,
   };
+}
+
+/** What was seen of the lines of one group, in an order that does not hang on how they came. */
+function evidenceByLine(observations: readonly Observation[]): GroupEvidence {
+  const byLine = new Map<string, Observation[]>();
+  for (const o of observations) {
+    const known = byLine.get(o.line);
+    if (known) known.push(o);
+    else byLine.set(o.line, [o]);
+  }
+  return [...byLine].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, ofLine]) => evidenceOf(ofLine));
 }
 
 /** Same digits whatever the order in which sites and findings came. */
@@ -58,12 +74,12 @@ export function learn(
   const kinds: LearnedGroup[] = [];
   for (const kind of [...new Set(names.map(kindOf))].sort()) {
     const ofKind = names.filter((name) => kindOf(name) === kind);
-    const evidence = ofKind.map((name) => evidenceOf(observations.filter((o) => o.group === name)));
+    const evidence = ofKind.map((name) => evidenceByLine(observations.filter((o) => o.group === name)));
     const densities = pooledPosterior(evidence);
     ofKind.forEach((name, i) => {
-      groups.push(learnedGroup(name, evidence[i] as Evidence, densities[i] as Density, priorLogSd));
+      groups.push(learnedGroup(name, evidence[i] as GroupEvidence, densities[i] as Density, priorLogSd));
     });
-    kinds.push(learnedGroup(kind, NO_EVIDENCE, densities[ofKind.length] as Density, priorLogSd));
+    kinds.push(learnedGroup(kind, [], densities[ofKind.length] as Density, priorLogSd));
   }
   return {
     schema: 1,

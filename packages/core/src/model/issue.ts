@@ -40,6 +40,7 @@ export type IssueDetail =
   | { readonly code: 'out-of-range'; readonly lon: number; readonly lat: number }
   | { readonly code: 'projected-coordinates'; readonly x: number; readonly y: number }
   | { readonly code: 'zero-length' }
+  | { readonly code: 'too-long'; readonly lengthKm: number }
   | { readonly code: 'bad-value'; readonly expected: string; readonly got: string }
   | { readonly code: 'missing-value'; readonly expected: string }
   | { readonly code: 'wrong-geometry'; readonly expected: string; readonly got: string }

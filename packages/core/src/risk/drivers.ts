@@ -1,3 +1,4 @@
+import { holds } from '../line/holds.js';
 import type { Driver } from '../model/result.js';
 import type { Tree } from '../model/site.js';
 import { judgement } from '../tables/judgement.js';
@@ -88,11 +89,7 @@ function pipeDrivers(prepared: PreparedLine, i: number, load: Load): Driver[] {
   const segment = prepared.line.segments[i] as { fromM: number; toM: number };
   const last = i === prepared.line.segments.length - 1;
   const branch = prepared.line.fittings.find(
-    (f) =>
-      (f.type === 'wye' || f.type === 'tee') &&
-      f.joints > 0 &&
-      f.stationM >= segment.fromM &&
-      (f.stationM < segment.toM || last),
+    (f) => (f.type === 'wye' || f.type === 'tee') && f.joints > 0 && holds(segment, f.stationM, last),
   );
   if (branch) {
     const change: OpeningChange = {

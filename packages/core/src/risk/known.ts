@@ -6,7 +6,7 @@ import type { KnownTrouble } from '../model/result.js';
 import type { Finding, Seen, Site } from '../model/site.js';
 
 /** How bad a sight is, for choosing the one that counts. */
-const SEVERITY: Record<Seen, number> = { clear: 0, fine: 1, offset: 2, sag: 2, mass: 3, crushed: 4, full: 4 };
+const SEVERITY: Record<Seen, number> = { clear: 0, fine: 1, offset: 2, sag: 2, mass: 3, full: 4, crushed: 5 };
 
 /** What the camera has seen on each line, by line number. */
 export type KnownByLine = ReadonlyMap<number, readonly PlacedFinding[]>;

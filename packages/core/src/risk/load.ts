@@ -67,11 +67,20 @@ const BARRIER = judgement.barrierFactor.value;
 const CLOCK_MIN = judgement.clockMinYears.value;
 const CLOCK_MAX = judgement.clockMaxYears.value;
 
-/** Share let back by the clock of in-pipe cutting at each moment, or null. */
-function cutShares(clock: LineClock, clockScale: number): number[] | null {
+/** Share let back since roots were cut inside at each moment, and how it hangs on the clock; null where never. */
+interface CutClock {
+  readonly back: readonly number[];
+  readonly pull: readonly number[];
+}
+
+/** Elasticity of 1 - exp(-x^2) on the time constant, without its sign. */
+const pullOf = (x: number, back: number): number => (back > 0 ? (2 * x * x * (1 - back)) / back : 2);
+
+function cutClock(clock: LineClock, clockScale: number): CutClock | null {
   if (clock.sinceCut === null) return null;
-  const tau = judgement.cutClockYears.value * clockScale;
-  return clock.sinceCut.map((t) => 1 - Math.exp(-((t / tau) ** 2)));
+  const x = clock.sinceCut.map((t) => t / (judgement.cutClockYears.value * clockScale));
+  const back = x.map((v) => -Math.expm1(-v * v));
+  return { back, pull: back.map((share, k) => pullOf(x[k] as number, share)) };
 }
 
 /** How a tree is seen from an opening where something stands between them. */
@@ -101,7 +110,7 @@ export function addLoad(inputs: LoadInputs, from: number, to: number, load: Load
   const { sinceDug, ageFactor } = clock;
   const { perYear } = load;
   const moments = perYear.length;
-  const cut = cutShares(clock, clockScale);
+  const cut = cutClock(clock, clockScale);
   const n = near.count;
   let total = 0;
   let reachPull = 0;
@@ -146,15 +155,19 @@ export function addLoad(inputs: LoadInputs, from: number, to: number, load: Load
           r *= presence;
           if (way === WAY_JOINT) r *= ageFactor[k] as number;
         }
+        let back = 1;
         let pull = 0;
         const x = (sinceDug[k] as number) / tau;
         if (x < REGROWN) {
-          const still = expOfMinus(x * x);
-          const back = 1 - still;
-          r *= back;
-          pull = back > 0 ? (2 * x * x * still) / back : 2;
+          back = 1 - expOfMinus(x * x);
+          pull = pullOf(x, back);
         }
-        if (cut !== null) r *= cut[k] as number;
+        // cutting inside leaves the roots outside: it holds entries back, not the squeeze on the wall
+        if (cut !== null && way !== WAY_CRUSH && (cut.back[k] as number) < back) {
+          back = cut.back[k] as number;
+          pull = cut.pull[k] as number;
+        }
+        r *= back;
         perYear[k] = (perYear[k] as number) + r;
         const entries = r * (horizon.weights[k] as number);
         sum += entries;

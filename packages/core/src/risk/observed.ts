@@ -10,6 +10,8 @@ import { distinctOf, type Seen, seenOf } from './sightings.js';
 /** What the camera said of one group of openings in one stretch, against what the model expected there. */
 export interface Observation extends Sighting {
   readonly drainId: string;
+  /** The line among those of all sites: its id and where it begins. */
+  readonly line: string;
   readonly group: string;
   /** Date, fractional year, and since when the stretch was known clean (the latest, where its parts differ). */
   readonly year: number;
@@ -99,9 +101,11 @@ class LineHistory {
     when: Span,
     at: Interval,
   ): void {
+    const { drain } = this.line;
     this.observations.push({
       ...what,
-      drainId: this.line.drain.id,
+      drainId: drain.id,
+      line: `${drain.id} @ ${drain.path[0]?.join(' ')}`,
       year: when.year,
       sinceYear: when.sinceYear,
       fromM: at[0],

@@ -1,3 +1,4 @@
+import { SAME_STATION_M } from '../line/holds.js';
 import type { JointPlace } from '../line/joints.js';
 import { depthAt, type LineModel } from '../line/line-model.js';
 import type { Drain } from '../model/site.js';
@@ -52,10 +53,10 @@ export class Openings {
       const { fromM, toM } = line.segments[i] as LineModel['segments'][number];
       const last = i === line.segments.length - 1;
       this.first[i - from] = this.length;
-      while (j < line.joints.length && (line.joints[j] as JointPlace).stationM < fromM) j++;
+      while (j < line.joints.length && (line.joints[j] as JointPlace).stationM < fromM - SAME_STATION_M) j++;
       for (; j < line.joints.length; j++) {
         const place = line.joints[j] as JointPlace;
-        if (place.stationM >= toM && !last) break;
+        if (!last && place.stationM >= toM - SAME_STATION_M) break;
         const usual = jointFactor(line.drain, line.joint, place.sealed);
         const factor = change.jointFactor?.(place, usual) ?? usual;
         const depth = trenchDepthFactor(depthAt(line, place.stationM) + deeper);

@@ -1,10 +1,9 @@
 import { summaryOf } from '../infer/density.js';
-import { shapeOf } from '../infer/gamma-prior.js';
+import { LINE_CV, shapeOf } from '../infer/gamma-prior.js';
 import { evidenceOf, type Sighting } from '../infer/likelihood.js';
 import { singlePosterior } from '../infer/single.js';
 import type { LineModel } from '../line/line-model.js';
 import type { LearnedGroup, LearnedModel } from '../model/learned.js';
-import { judgement } from '../tables/judgement.js';
 import { groupsOf, kindOf } from './groups.js';
 import type { Observation } from './observed.js';
 
@@ -23,12 +22,17 @@ export interface LineScale {
 const UNTOUCHED: RateScale = { factor: 1, narrow: 1 };
 export const NO_SCALE: LineScale = { entry: UNTOUCHED, crush: UNTOUCHED };
 
+/** Standard deviation of the logarithm of a line's own factor, which no finding on other lines takes away. */
+const LINE_LOG_SD = summaryOf(singlePosterior(shapeOf(LINE_CV), evidenceOf([]))).logSd;
+
 /** Looks up what was learned of a group, or else of its kind in other materials. */
 function learnedOf(learned: LearnedModel | null, group: string): RateScale {
   if (learned === null) return UNTOUCHED;
   const row: LearnedGroup | undefined =
     learned.groups.find((g) => g.group === group) ?? learned.kinds.find((k) => k.group === kindOf(group));
-  return row ? { factor: row.multiplier.mean, narrow: row.logSd / row.priorLogSd } : UNTOUCHED;
+  if (!row) return UNTOUCHED;
+  const narrow = Math.hypot(row.logSd, LINE_LOG_SD) / Math.hypot(row.priorLogSd, LINE_LOG_SD);
+  return { factor: row.multiplier.mean, narrow };
 }
 
 /**
@@ -38,7 +42,7 @@ function learnedOf(learned: LearnedModel | null, group: string): RateScale {
 export function ownFactor(sightings: readonly Sighting[], groupFactor: number): number {
   const evidence = evidenceOf(sightings.map((s) => ({ ...s, expected: s.expected * groupFactor })));
   if (evidence.expected === 0 && evidence.some.length === 0) return 1;
-  const shape = shapeOf(judgement.lineFromItsKindCv.value);
+  const shape = shapeOf(LINE_CV);
   if (evidence.some.length === 0) return (shape + evidence.entries) / (shape + evidence.expected);
   return summaryOf(singlePosterior(shape, evidence)).mean;
 }

@@ -3,6 +3,7 @@ import { type Circle, stretchesInside } from '../geometry/overlap.js';
 import { nearestOn, sliceOf } from '../geometry/polyline.js';
 import { reachFor } from '../line/access.js';
 import type { PlacedFinding } from '../line/find.js';
+import { holds } from '../line/holds.js';
 import { coordinatesOf, depthAt, type LineModel } from '../line/line-model.js';
 import type { Assumption } from '../model/issue.js';
 import type { Chance, OverlapM, SegmentResult, TreeShare } from '../model/result.js';
@@ -121,7 +122,7 @@ export function segmentResult(context: RiskContext, ranked: RankedSegment): Segm
   const { fromM, toM } = line.segments[i] as LineModel['segments'][number];
   const lengthM = toM - fromM;
   const last = i === line.segments.length - 1;
-  const inside = (at: number): boolean => at >= fromM && (at < toM || last);
+  const inside = (at: number): boolean => holds({ fromM, toM }, at, last);
   const joints = line.joints.filter((j) => inside(j.stationM));
   const count = joints.reduce((sum, j) => sum + j.count, 0);
   const fittings = line.fittings.filter((f) => inside(f.stationM));

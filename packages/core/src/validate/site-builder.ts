@@ -1,6 +1,19 @@
 import type { Feature, Geometry } from 'geojson';
+import { planeFor } from '../geometry/plane.js';
+import { lengthOf, polylineOf } from '../geometry/polyline.js';
 import type { Place } from '../model/issue.js';
-import type { Barrier, Drain, Finding, Fitting, Level, Obstacle, Origin, Site, Tree } from '../model/site.js';
+import type {
+  Barrier,
+  Drain,
+  Finding,
+  Fitting,
+  Level,
+  LonLat,
+  Obstacle,
+  Origin,
+  Site,
+  Tree,
+} from '../model/site.js';
 import type { MaterialMatch, SpeciesMatch } from '../model/species-match.js';
 import { resolveMaterial } from '../names/resolve-material.js';
 import { resolveSpecies } from '../names/resolve-species.js';
@@ -55,6 +68,9 @@ function single(geometry: Geometry): Geometry {
   }
   return geometry;
 }
+
+/** No drain is drawn longer in one piece; a mistyped vertex makes one round the globe, metres (judgement). */
+const LONGEST_LINE_M = 20_000;
 
 /** Turns features into a site, one at a time; what cannot be used is reported and set aside. */
 export class SiteBuilder {
@@ -175,7 +191,7 @@ export class SiteBuilder {
   ): void {
     if (geometry.type === 'LineString') {
       const path = pathOf(geometry.coordinates);
-      if (kind === 'drain') this.drains.push(buildDrain(id, origin, path, reader, this.material));
+      if (kind === 'drain') this.buildLine(path, id, origin, reader);
       else if (kind === 'barrier') this.barriers.push(buildBarrier(id, origin, path, reader));
       else this.obstacles.push(buildObstacle(id, origin, { type: 'path', path }, reader));
     } else if (geometry.type === 'Polygon' || geometry.type === 'MultiPolygon') {
@@ -183,6 +199,12 @@ export class SiteBuilder {
       const rings = parts.map((polygon) => (polygon[0] ?? []).map(lonLat));
       this.obstacles.push(buildObstacle(id, origin, { type: 'area', rings }, reader));
     }
+  }
+
+  private buildLine(path: readonly LonLat[], id: string, origin: Origin, reader: PropertyReader): void {
+    const lengthM = lengthOf(polylineOf(path, planeFor(path), false));
+    if (lengthM <= LONGEST_LINE_M) this.drains.push(buildDrain(id, origin, path, reader, this.material));
+    else reader.report('error', { code: 'too-long', lengthKm: lengthM / 1000 }, 'geometry.coordinates');
   }
 
   site(): Site {
