@@ -19,7 +19,7 @@ function timesWords(mean: number): string {
 export function wordRate({ multiplier: { low, mean, high } }: LearnedGroup): string {
   const words = timesWords(mean);
   const mayBeOne = low < 1 && high > 1 && Math.abs(mean - 1) > 0.1;
-  return mayBeOne ? `${words}, but too few were seen to rule out the rate we assumed` : words;
+  return mayBeOne ? `${words}, but that may be chance` : words;
 }
 
 /** `12 entries where 6.5 were expected: about twice the rate we assumed (1.4 to 2.6)`. */

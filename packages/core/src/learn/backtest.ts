@@ -1,5 +1,5 @@
+import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import type { LearnedModel } from '../model/learned.js';
-import { normals } from '../risk/draws.js';
 import { kindOf } from '../risk/groups.js';
 import { chanceOf } from '../risk/interval.js';
 import type { Observation } from '../risk/observed.js';
@@ -89,10 +89,8 @@ function scoreOf(
 
 /** 80 % interval of the area by drawing as many sites as there are, with replacement (Efron 1979). */
 function bootstrap(sites: readonly (readonly Ranked[])[], seed: number): { low: number; high: number } {
-  const z = normals(seed);
-  // a uniform number from a normal one, by the logistic curve that follows the normal one to 1 %
-  const pick = (): number =>
-    Math.min(sites.length - 1, Math.floor(sites.length / (1 + Math.exp(-1.702 * z()))));
+  const generator = xoroshiro128plus(seed);
+  const pick = (): number => Math.floor(((generator.next() >>> 0) / 2 ** 32) * sites.length);
   const areas: number[] = [];
   for (let d = 0; d < DRAWS; d++) {
     const drawn = sites.flatMap(() => sites[pick()] as readonly Ranked[]);

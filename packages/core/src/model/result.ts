@@ -81,8 +81,8 @@ export interface SegmentResult {
   readonly chance: Chance;
   /** How the interval was made. */
   readonly interval: 'sampled' | 'closed-form';
-  /** Chance that the segment is really among the worst tenth of all; null where not sampled. */
-  readonly inWorstTenth: number | null;
+  /** Chance that the segment is really among the worst tenth of all, made the same way. */
+  readonly inWorstTenth: number;
   readonly band: Band;
   readonly known: KnownTrouble | null;
   readonly overlapM: OverlapM;

@@ -37,6 +37,27 @@ export function treesLogSd(load: Load, near: NearTrees, field: TreeField): numbe
   return Math.sqrt(variance);
 }
 
+const shareOfClass = (load: Load, vigour: number): number => {
+  let sum = 0;
+  for (let way = 0; way < WAYS; way++) sum += load.byWayAndVigour[way * VIGOUR_CLASSES + vigour] as number;
+  return sum / load.total;
+};
+
+/**
+ * The part of `logSdOf` that moves one segment against the others: its trees' vigour, their reach, the clock, and
+ * what is not known of it. The rates of joints, slots and crushing move all segments alike and are left out.
+ */
+export function ownLogSdOf(load: Load, extraLogSd: number): number {
+  if (load.total <= 0) return 0;
+  let variance =
+    square((load.reachPull / load.total) * judgement.reach.logSd) +
+    square((load.clockPull / load.total) * judgement.regrowthMetresPerYear.logSd) +
+    square(extraLogSd);
+  for (let c = 0; c < VIGOUR_CLASSES; c++)
+    variance += square(shareOfClass(load, c) * judgement.vigourWeights.logSd);
+  return Math.sqrt(variance);
+}
+
 /**
  * Standard deviation of the logarithm of the expected entries, by the delta method: each spread enters by the
  * share of the load (rates, joints, vigour) or the elasticity (reach, clock) that hangs on it.
@@ -47,20 +68,13 @@ export function logSdOf(load: Load, extraLogSd: number, scale: LineScale): numbe
   const joints = (scale.entry.narrow * load.byWay(WAY_JOINT)) / load.total;
   const slots = (scale.entry.narrow * load.byWay(WAY_SLOT)) / load.total;
   const crush = (scale.crush.narrow * load.byWay(WAY_CRUSH)) / load.total;
-  let variance =
+  return Math.sqrt(
     square((joints + slots) * judgement.entryRatePerJointYear.logSd) +
-    square(joints * judgement.jointFactor.logSd) +
-    square(slots * judgement.perforatedUnwrappedPerM.logSd) +
-    square(crush * judgement.crushRatePerMetreYear.logSd) +
-    square((load.reachPull / load.total) * judgement.reach.logSd) +
-    square((load.clockPull / load.total) * judgement.regrowthMetresPerYear.logSd) +
-    square(extraLogSd);
-  for (let c = 0; c < VIGOUR_CLASSES; c++) {
-    let share = 0;
-    for (let w = 0; w < WAYS; w++) share += load.byWayAndVigour[w * VIGOUR_CLASSES + c] as number;
-    variance += square((share / load.total) * judgement.vigourWeights.logSd);
-  }
-  return Math.sqrt(variance);
+      square(joints * judgement.jointFactor.logSd) +
+      square(slots * judgement.perforatedUnwrappedPerM.logSd) +
+      square(crush * judgement.crushRatePerMetreYear.logSd) +
+      square(ownLogSdOf(load, extraLogSd)),
+  );
 }
 
 /** Chance with its 80 % interval, taking the expected entries as log-normal about the likely value. */

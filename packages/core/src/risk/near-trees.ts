@@ -1,7 +1,6 @@
 import { boxOf } from '../geometry/box-index.js';
 import { xOf, yOf } from '../geometry/plane.js';
 import type { LineModel } from '../line/line-model.js';
-import type { Tree } from '../model/site.js';
 import { DECAY } from '../roots/density.js';
 import type { TreeField } from './tree-field.js';
 
@@ -48,10 +47,9 @@ export class NearTrees {
     this.count = found.length;
     for (let i = 0; i < found.length; i++) {
       const t = found[i] as number;
-      const { position } = field.trees[t] as Tree;
       this.number[i] = t;
-      this.x[i] = xOf(line.plane, position[0]);
-      this.y[i] = yOf(line.plane, position[1]);
+      this.x[i] = xOf(line.plane, field.lon[t] as number);
+      this.y[i] = yOf(line.plane, field.lat[t] as number);
       this.search2[i] = (field.searchM[t] as number) ** 2;
       this.structural2[i] = (field.structuralM[t] as number) ** 2;
       this.spreadMPerYear[i] = field.spreadMPerYear[t] as number;

@@ -120,8 +120,8 @@ class LineHistory {
   }
 
   /** Roots or a break in one stretch; where they were known already, nothing new is learned. */
-  private found(one: Seen, parts: readonly Part[], year: number): void {
-    const fresh = this.knownAt(one.atM) ? [] : parts.filter((p) => !p.roots);
+  private found(one: Seen, again: boolean, parts: readonly Part[], year: number): void {
+    const fresh = again ? [] : parts.filter((p) => !p.roots);
     const [first, last] = [fresh[0], fresh[fresh.length - 1]];
     if (first && last) {
       const expected = this.expected(fresh, year);
@@ -161,10 +161,13 @@ class LineHistory {
     if (year <= this.installed) return;
     this.clearedBy(year);
     const taken = new Set<Part>();
-    for (const one of [...distinctOf(seen, 'crushed'), ...distinctOf(seen, 'roots')]) {
+    const found = [...distinctOf(seen, 'crushed'), ...distinctOf(seen, 'roots')];
+    // asked of all before any of them is noted
+    const again = new Set(found.filter((one) => this.knownAt(one.atM)));
+    for (const one of found) {
       const parts = this.parts.filter((p) => covers(one.interval, p.interval) && !taken.has(p));
       for (const part of parts) taken.add(part);
-      this.found(one, parts, year);
+      this.found(one, again.has(one), parts, year);
     }
     const said = seen.filter((s) => s.sight === 'clear');
     const clear = this.parts.filter((p) => !taken.has(p) && said.some((s) => covers(s.interval, p.interval)));

@@ -5,7 +5,7 @@ import { bandOf } from './band.js';
 import { cautions } from './cautions.js';
 import { contextOf, type RankOptions, type RiskContext } from './context.js';
 import { MODEL_VERSION, modelFingerprint } from './fingerprint.js';
-import { chanceOf } from './interval.js';
+import { chanceOf, lineLogSd, ownLogSdOf, treesLogSd } from './interval.js';
 import { type KnownByLine, knownIn, placeFindings } from './known.js';
 import { lineResult } from './line-result.js';
 import { addLoad, Load } from './load.js';
@@ -13,11 +13,12 @@ import { type Observation, observationsOf } from './observed.js';
 import { worstFirst } from './order.js';
 import { closedFormChance, type ScoreColumns, scoreAll } from './score-all.js';
 import { segmentId, segmentResult, type ZoneCircles, zoneStretches } from './segment-result.js';
-import { linePreparer, sampleRows } from './spread-of-rows.js';
+import { linePreparer, SAMPLE_ALL, sampleRows } from './spread-of-rows.js';
 import { treeZones } from './tree-zones.js';
+import { inWorstTenth, worstTenthFrom } from './worst-tenth.js';
 
-/** Beyond this many reported segments the closed-form interval is given. */
-const MOST_SAMPLED = 3000;
+/** On a net too large to sample whole, no more reported segments than this are sampled; else in closed form. */
+const MOST_SAMPLED = 200;
 /** Up to this many trees all are described; beyond, those that bear on a reported segment. */
 const MOST_TREES = 5000;
 const DEFAULT_SEED = 20_240_229;
@@ -46,7 +47,9 @@ function detail(
   known: KnownByLine,
   seed: number,
 ): SegmentResult[] {
-  const sampled = order.length <= MOST_SAMPLED ? sampleRows(context, columns, order, seed) : null;
+  const sample = columns.count <= SAMPLE_ALL || order.length <= MOST_SAMPLED;
+  const sampled = sample ? sampleRows(context, columns, order, seed) : null;
+  const limit = sample ? 0 : worstTenthFrom(columns);
   const prepare = linePreparer(context);
   let stretchesOf = -1;
   let stretches: ZoneCircles | null = null;
@@ -60,16 +63,20 @@ function detail(
     const { first } = prepared.inputs.openings;
     const load = new Load(context.field.moments, prepared.near.count);
     addLoad(prepared.inputs, first[i] as number, first[i + 1] as number, load);
-    const sample = sampled?.get(row);
+    const own = sampled?.get(row);
+    const extra = Math.hypot(
+      lineLogSd(prepared.line, prepared.clock),
+      treesLogSd(load, prepared.near, context.field),
+    );
     results.push(
       segmentResult(context, {
         prepared,
         i,
         load,
         rank: rankOf.get(row) as number,
-        chance: sample?.chance ?? closedFormChance(columns, row),
-        interval: sample ? 'sampled' : 'closed-form',
-        inWorstTenth: sample?.inWorstTenth ?? null,
+        chance: own?.chance ?? closedFormChance(columns, row),
+        interval: own ? 'sampled' : 'closed-form',
+        inWorstTenth: own?.inWorstTenth ?? inWorstTenth(load.total, limit, ownLogSdOf(load, extra)),
         findings: known.get(number) ?? [],
         stretches,
       }),

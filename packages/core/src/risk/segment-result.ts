@@ -103,7 +103,7 @@ export interface RankedSegment {
   readonly rank: number;
   readonly chance: Chance;
   readonly interval: SegmentResult['interval'];
-  readonly inWorstTenth: number | null;
+  readonly inWorstTenth: number;
   readonly findings: readonly PlacedFinding[];
   readonly stretches: ZoneCircles;
 }

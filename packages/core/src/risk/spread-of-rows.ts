@@ -5,13 +5,13 @@ import { lineLogSd, treesLogSd } from './interval.js';
 import { addLoad, Load } from './load.js';
 import { type DrawTable, drawTableOf, expectedUnder, sampledChance, surfaceOf } from './sampling.js';
 import type { ScoreColumns } from './score-all.js';
+import { WORST_SHARE } from './worst-tenth.js';
 
 /** Draws of the 80 % interval. */
 const DRAWS = 400;
 /** Up to this many segments all are sampled; beyond, those reported and a random lot to compare them with. */
-const SAMPLE_ALL = 3000;
+export const SAMPLE_ALL = 3000;
 const COMPARED = 250;
-const WORST_SHARE = 0.1;
 /** Below this elasticity on the clock all roots are back, whatever the clock's spread. */
 const STEADY = 1e-6;
 

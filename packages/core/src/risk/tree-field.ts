@@ -1,13 +1,15 @@
 import { type BoxIndex, indexAround } from '../geometry/box-index.js';
 import type { Site, Tree } from '../model/site.js';
 import { crownRadius as crownOfStem } from '../roots/crown.js';
-import { crownAfter, stemAfter } from '../roots/growth.js';
+import { crownAfter, PLANTED_STEM_M, stemAfter } from '../roots/growth.js';
 import { soilFactor } from '../roots/reach.js';
 import { rootSpreadRate } from '../roots/regrowth.js';
 import { structuralRadius } from '../roots/structural.js';
 import { type TreeSize, treeSize } from '../roots/tree-size.js';
 import { reachOf } from '../roots/zones.js';
 import { judgement } from '../tables/judgement.js';
+import type { SpeciesRow } from '../tables/species-row.js';
+import { type Metres, metres } from '../units/quantity.js';
 import type { Horizon } from './horizon.js';
 
 /** Beyond 1.6 times the reach less than 1 % of the root curve is left: not looked at. */
@@ -21,6 +23,8 @@ export interface TreeField {
   /** Log-sd that a tree's missing inputs add. */
   readonly extraLogSd: Float64Array;
   readonly moments: number;
+  readonly lon: Float64Array;
+  readonly lat: Float64Array;
   readonly reachM: Float64Array;
   /** Vigour weight x size weight x share of the roots alive. */
   readonly weight: Float64Array;
@@ -43,12 +47,18 @@ function sizeWeight(stemM: number): number {
   return Math.min(1, stemM / judgement.sizeFullM.value) ** judgement.sizeExponent.value;
 }
 
+/** Stem some years after planting. */
+const stemSince = (row: SpeciesRow, years: number): Metres =>
+  stemAfter(row, metres(PLANTED_STEM_M), Math.max(0, years));
+
 /** Trees grown to every moment of the horizon and put into an index. */
 export function treeFieldOf(site: Site, nowYear: number, horizon: Horizon): TreeField {
   const { trees } = site;
   const n = trees.length;
   const moments = horizon.yearsAhead.length;
   const ground = soilFactor(site.soil);
+  const lon = new Float64Array(n);
+  const lat = new Float64Array(n);
   const reachM = new Float64Array(n * moments);
   const weight = new Float64Array(n * moments);
   const vigour = new Uint8Array(n);
@@ -59,7 +69,11 @@ export function treeFieldOf(site: Site, nowYear: number, horizon: Horizon): Tree
   const sizeOf = (tree: number): TreeSize => treeSize(trees[tree] as Tree, nowYear);
   for (let i = 0; i < n; i++) {
     const tree = trees[i] as Tree;
-    const { row, stemDiameter, crownRadius, extraLogSd: extra } = sizeOf(i);
+    lon[i] = tree.position[0];
+    lat[i] = tree.position[1];
+    const { row, stemDiameter, crownRadius, stemBasis, extraLogSd: extra } = sizeOf(i);
+    // years back to the planting that the stem of now was taken from
+    const back = stemBasis === 'planting' ? nowYear - (tree.plantedYear as number) : null;
     extraLogSd[i] = extra;
     const vigourClass = row.vigour.value;
     vigour[i] = vigourClass - 1;
@@ -68,7 +82,8 @@ export function treeFieldOf(site: Site, nowYear: number, horizon: Horizon): Tree
     const usualNow = crownOfStem(row, stemDiameter);
     for (let k = 0; k < moments; k++) {
       const ahead = horizon.yearsAhead[k] as number;
-      const stem = stemAfter(row, stemDiameter, ahead);
+      const stem =
+        back !== null && ahead < 0 ? stemSince(row, back + ahead) : stemAfter(row, stemDiameter, ahead);
       const crown = stem === stemDiameter ? crownRadius : crownAfter(row, crownRadius, usualNow, stem);
       reachM[i * moments + k] = reachOf(row, stem, crown, ground);
       weight[i * moments + k] =
@@ -83,6 +98,8 @@ export function treeFieldOf(site: Site, nowYear: number, horizon: Horizon): Tree
     sizeOf,
     extraLogSd,
     moments,
+    lon,
+    lat,
     reachM,
     weight,
     vigour,

@@ -1,6 +1,5 @@
 import type { LonLat, Tree } from '../model/site.js';
 import type { SpeciesMatch } from '../model/species-match.js';
-import { isNotALiveTree } from '../names/not-live.js';
 import { combinedStemDiameter } from '../roots/combined-stem.js';
 import { fromCentimetres, fromInches } from '../units/length.js';
 import { bareTrunkColumn, commonNameColumn, type Properties, speciesColumn } from './columns.js';
@@ -57,9 +56,12 @@ function textOf(properties: Properties, column: string | null): string | null {
 function speciesOf(reader: PropertyReader, properties: Properties, resolve: Resolve): SpeciesMatch {
   const column = speciesColumn(properties);
   const botanical = textOf(properties, column);
-  const common = textOf(properties, commonNameColumn(properties));
-  let match = resolve(botanical ?? common);
-  if (match.level === 'unknown' && botanical !== null && common !== null) match = resolve(common);
+  let match = resolve(botanical);
+  let common: string | null = null;
+  if (match.level === 'unknown') {
+    common = textOf(properties, commonNameColumn(properties));
+    if (common !== null) match = resolve(common);
+  }
   const path = `properties.${column ?? 'species'}`;
   const text = botanical ?? common;
   if (text !== null && match.level === 'unknown') {
@@ -77,12 +79,13 @@ export function buildTree(
   properties: Properties,
   reader: PropertyReader,
   resolve: Resolve,
+  isGone: (text: string) => boolean,
   units: 'us' | 'metric' | null,
 ): Tree | null {
   const named =
     textOf(properties, speciesColumn(properties)) ?? textOf(properties, commonNameColumn(properties));
   const status = reader.text('condition');
-  const gone = [status, named].find((text) => text !== null && isNotALiveTree(text));
+  const gone = [status, named].find((text) => text !== null && isGone(text));
   const felledYear = reader.year('felled');
   if (gone !== undefined && gone !== null && felledYear === null) {
     reader.report('warning', { code: 'not-a-live-tree', text: gone }, 'properties');

@@ -40,7 +40,11 @@ function columnNamed(properties: Properties, names: readonly string[]): string |
   return null;
 }
 
-export const speciesColumn = (p: Properties): string | null => columnNamed(p, SPECIES_COLUMNS);
+/** The name of the site file first: a town has a million trees, and most files say it. */
+export function speciesColumn(p: Properties): string | null {
+  return p['species'] === undefined ? columnNamed(p, SPECIES_COLUMNS) : 'species';
+}
+
 export const commonNameColumn = (p: Properties): string | null => columnNamed(p, COMMON_COLUMNS);
 /** A trunk column that names no unit. */
 export const bareTrunkColumn = (p: Properties): string | null => columnNamed(p, TRUNK_COLUMNS);

@@ -15,6 +15,7 @@ import type {
   Tree,
 } from '../model/site.js';
 import type { MaterialMatch, SpeciesMatch } from '../model/species-match.js';
+import { isNotALiveTree } from '../names/not-live.js';
 import { resolveMaterial } from '../names/resolve-material.js';
 import { resolveSpecies } from '../names/resolve-species.js';
 import type { IssueList } from '../read/issue-list.js';
@@ -32,12 +33,13 @@ import { buildTree } from './build-tree.js';
 import { guessKind, type Properties } from './columns.js';
 import { Ids } from './ids.js';
 import { checkProperties, PropertyReader, tidy } from './property-reader.js';
+import { schemaFor } from './schema-for.js';
 import { type FeatureKind, featureSchemas } from './schemas.js';
 import { checkShape } from './shape.js';
 import type { SiteInfo } from './site-info.js';
 
-function remembering<T>(resolve: (text: string | null) => T): (text: string | null) => T {
-  const known = new Map<string | null, T>();
+function remembering<K extends string | null, T>(resolve: (text: K) => T): (text: K) => T {
+  const known = new Map<K, T>();
   return (text) => {
     let found = known.get(text);
     if (found === undefined) {
@@ -82,8 +84,9 @@ export class SiteBuilder {
   private readonly barriers: Barrier[] = [];
   private readonly levels: Level[] = [];
   private readonly ids: Record<FeatureKind, Ids>;
-  private readonly species = remembering<SpeciesMatch>(resolveSpecies);
-  private readonly material = remembering<MaterialMatch>(resolveMaterial);
+  private readonly species = remembering<string | null, SpeciesMatch>(resolveSpecies);
+  private readonly material = remembering<string | null, MaterialMatch>(resolveMaterial);
+  private readonly isGone = remembering(isNotALiveTree);
 
   constructor(
     private readonly issues: IssueList,
@@ -121,7 +124,7 @@ export class SiteBuilder {
       return;
     }
     const values = tidy(raw);
-    if (!checkProperties(featureSchemas[kind], values, place, this.issues)) return;
+    if (!checkProperties(schemaFor(kind, values), values, place, this.issues)) return;
     this.build(kind, geometry, id, { file, index }, values, place);
   }
 
@@ -173,7 +176,7 @@ export class SiteBuilder {
     reader: PropertyReader,
   ): void {
     if (kind === 'tree') {
-      const tree = buildTree(id, position, values, reader, this.species, this.info.units);
+      const tree = buildTree(id, position, values, reader, this.species, this.isGone, this.info.units);
       if (tree) this.trees.push(tree);
     } else if (kind === 'fitting') this.fittings.push(buildFitting(id, origin, position, reader));
     else if (kind === 'level') {
