@@ -6,18 +6,29 @@ export const isCrush = ({ group }: LearnedGroup): boolean => group.startsWith('c
 /** Places where roots or breaks were seen, counted or not. */
 export const seenIn = ({ entries, someStretches }: LearnedGroup): number => entries + someStretches;
 
+/** Multipliers that have words of their own, each for what lies within a tenth of it. */
+const WORDS: readonly (readonly [value: number, words: string])[] = [
+  [1, 'about the rate we assumed'],
+  [0.5, 'about half the rate we assumed'],
+  [0.67, 'about two thirds of the rate we assumed'],
+  [1.5, 'about half as many again as we assumed'],
+  [2, 'about twice the rate we assumed'],
+  [3, 'about three times the rate we assumed'],
+];
+
 function timesWords(mean: number): string {
-  const near = (value: number): boolean => Math.abs(mean - value) <= 0.1 * value;
-  if (near(1)) return 'about the rate we assumed';
-  if (near(0.5)) return 'about half the rate we assumed';
-  if (near(2)) return 'about twice the rate we assumed';
-  if (near(3)) return 'about three times the rate we assumed';
-  return `about ${mean.toFixed(1)} times the rate we assumed`;
+  const near = WORDS.find(([value]) => Math.abs(mean - value) <= 0.1 * value);
+  return near?.[1] ?? `about ${mean.toFixed(1)} times the rate we assumed`;
 }
 
+/** Fewer than this is little to go by (judgement). */
+const LITTLE = 3;
+
 /** `about twice the rate we assumed`, and whether that may be chance. */
-export function wordRate({ multiplier: { low, mean, high } }: LearnedGroup): string {
+export function wordRate(group: LearnedGroup): string {
+  const { low, mean, high } = group.multiplier;
   const words = timesWords(mean);
+  if (seenIn(group) < LITTLE) return `${words}, but little was seen`;
   const mayBeOne = low < 1 && high > 1 && Math.abs(mean - 1) > 0.1;
   return mayBeOne ? `${words}, but that may be chance` : words;
 }

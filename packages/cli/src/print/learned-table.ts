@@ -42,7 +42,7 @@ function notes(groups: readonly LearnedGroup[], silent: readonly LearnedGroup[])
   const lines: string[] = [];
   if (heaviest !== undefined) {
     lines.push(
-      `So: ${groupName(heaviest.group)}: ${groupSentence(heaviest)}. The true rate should lie in the range in brackets 8 times in 10.`,
+      `In words: ${groupName(heaviest.group)}: ${groupSentence(heaviest)}. The true rate should lie in the range in brackets 8 times in 10.`,
     );
   }
   if (groups.some(({ someStretches }) => someStretches > 0)) {
@@ -66,6 +66,7 @@ export function learnedTable(all: readonly LearnedGroup[], page: Page): string[]
     style.strong(`What the cameras say of ${count(all.length, 'kind')} of opening`),
     style.faint(`${'openings'.padEnd(nameWidth)}${numbers('seen', 'expected', 'times our rate')}`),
     ...groups.map((group) => groupRow(group, nameWidth, page)),
+    '',
     ...notes(groups, silent).map((line) => wrap(line, width)),
   ];
 }

@@ -11,18 +11,24 @@ export const MODEL_VERSION = '1';
 
 let known: string | undefined;
 
+/** The numbers of every species, without names and citations. */
+const speciesNumbers = (): unknown[] =>
+  [...speciesTable.values()].map((row) => [
+    row.key,
+    row.form,
+    row.vigour.value,
+    row.matureCrownM.value,
+    row.matureCrownM.known,
+    row.crownRatio?.value,
+    row.crownEquation?.value,
+    row.dbhGrowthCmPerYear.value,
+  ]);
+
 /** Eight hex digits over every table and judgement value: two results compare only where these agree. */
 export function modelFingerprint(): string {
   known ??= (
     seedFrom(
-      JSON.stringify([
-        judgement,
-        modelConstants,
-        jointTable,
-        pipeTable,
-        surveyTable,
-        [...speciesTable.values()],
-      ]),
+      JSON.stringify([judgement, modelConstants, jointTable, pipeTable, surveyTable, speciesNumbers()]),
       0,
     ) >>> 0
   )
