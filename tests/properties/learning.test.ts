@@ -11,8 +11,8 @@ import { readSite } from '../../packages/core/src/validate/read-site.js';
 import type { Scene } from '../scenes/scene.js';
 import { AS_OF, sceneOf, type Yard, yards } from './yard.js';
 
-const RUNS = { seed: 20_261_125, numRuns: 100 };
-const FEW = { seed: 20_261_125, numRuns: 40 };
+const RUNS = { seed: 20_261_125, numRuns: 60 };
+const FEW = { seed: 20_261_125, numRuns: 25 };
 const COUNTS = { sites: 1, lines: 1 };
 
 const GROUPS = ['mortar/clay', 'mortar/concrete', 'gasket/pvc-sdr35', 'gasket/hdpe-dual-wall'];
@@ -39,18 +39,21 @@ const observations = (): fc.Arbitrary<Observation[]> =>
     { minLength: 1, maxLength: 12 },
   );
 
-const meansOf = (model: LearnedModel): number[] => [...model.groups, ...model.kinds].map((g) => g.multiplier.mean);
+const meansOf = (model: LearnedModel): number[] =>
+  [...model.groups, ...model.kinds].map((g) => g.multiplier.mean);
 
 describe('learning', () => {
   it('never lowers a rate for more entries, nor that of another group of the kind', () => {
     fc.assert(
       fc.property(observations(), fc.nat(), fc.integer({ min: 1, max: 9 }), (seen, pick, more) => {
         const at = pick % seen.length;
-        const worse = seen.map((o, i): Observation =>
-          i === at ? { ...o, saw: 'count', entries: o.entries + more } : o,
+        const worse = seen.map(
+          (o, i): Observation => (i === at ? { ...o, saw: 'count', entries: o.entries + more } : o),
         );
         // a stretch with roots not counted holds one at least
-        const before = seen.map((o, i): Observation => (i === at && o.saw === 'some' ? { ...o, saw: 'count', entries: 1 } : o));
+        const before = seen.map(
+          (o, i): Observation => (i === at && o.saw === 'some' ? { ...o, saw: 'count', entries: 1 } : o),
+        );
         const [low, high] = [learn(before, COUNTS), learn(worse, COUNTS)];
         low.groups.forEach((g, i) => {
           const m = high.groups[i]?.multiplier;
@@ -148,7 +151,10 @@ const ranked = (made: Scene, segmentM: number, learned?: LearnedModel): SegmentR
 };
 
 const laidBefore2010 = (): fc.Arbitrary<Yard> =>
-  yards().map((yard) => ({ ...yard, line: { ...yard.line, installed: Math.min(2009, yard.line.installed) } }));
+  yards().map((yard) => ({
+    ...yard,
+    line: { ...yard.line, installed: Math.min(2009, yard.line.installed) },
+  }));
 
 describe('findings', () => {
   it('move no posterior by more than 1e-9 where a stretch is told in two parts', () => {
@@ -156,7 +162,11 @@ describe('findings', () => {
     const kinds = fc.constantFrom('clear', 'counted', 'some');
     fc.assert(
       fc.property(laidBefore2010(), fc.tuple(share, share, share), kinds, (yard, shares, kind) => {
-        const [a, b, c] = shares.map((s) => s * yard.lengthM).sort((x, y) => x - y) as [number, number, number];
+        const [a, b, c] = shares.map((s) => s * yard.lengthM).sort((x, y) => x - y) as [
+          number,
+          number,
+          number,
+        ];
         fc.pre(b - a > 0.01 && c - b > 0.01);
         const seen = kind === 'clear' ? 'clear' : 'mass';
         const part = (from: number, to: number, entries: number) => ({
@@ -217,11 +227,13 @@ describe('findings', () => {
       fc.property(laidBefore2010(), (yard) => {
         const plain = ranked(sceneOf(yard), yard.segmentM);
         const clear = { at_m: 0, to_m: yard.lengthM, seen: 'clear', date: '2025-06-01' };
-        const seen = ranked(seenOn(yard, [clear]), yard.segmentM);
-        seen.forEach((s, i) => {
+        const made = seenOn(yard, [clear]);
+        // a tree that has but just come within reach tells nothing of the years before
+        const told = observed(made).every((o) => o.expected > 1e-9);
+        ranked(made, yard.segmentM).forEach((s, i) => {
           const before = plain[i] as SegmentResult;
           expect(s.score).toBeLessThanOrEqual(before.score);
-          if (before.score > 0) expect(s.score).toBeLessThan(before.score);
+          if (told && before.score > 0) expect(s.score).toBeLessThan(before.score);
           expect(Number(s.nextLook)).toBeGreaterThanOrEqual(Number(before.nextLook));
         });
       }),
@@ -260,22 +272,29 @@ describe('a ranking with what was learned', () => {
     fc.assert(
       fc.property(yards(), (yard) => {
         const made = sceneOf(yard);
-        const groups = new Set(observed(seenOn({ ...yard, line: { ...yard.line, installed: 1940 } }, [
-          { at_m: 0, to_m: yard.lengthM, seen: 'clear', date: 2020 },
-        ])).map((o) => o.group));
+        const groups = new Set(
+          observed(
+            seenOn({ ...yard, line: { ...yard.line, installed: 1940 } }, [
+              { at_m: 0, to_m: yard.lengthM, seen: 'clear', date: 2020 },
+            ]),
+          ).map((o) => o.group),
+        );
         const seen = [...groups].flatMap((group) =>
-          Array.from({ length: 12 }, (_, i): Observation => ({
-            drainId: `${i}`,
-            line: `${i}`,
-            group,
-            saw: 'count',
-            entries: 2,
-            expected: 2,
-            year: 2020,
-            sinceYear: 1980,
-            fromM: 0,
-            toM: 20,
-          })),
+          Array.from(
+            { length: 12 },
+            (_, i): Observation => ({
+              drainId: `${i}`,
+              line: `${i}`,
+              group,
+              saw: 'count',
+              entries: 2,
+              expected: 2,
+              year: 2020,
+              sinceYear: 1980,
+              fromM: 0,
+              toM: 20,
+            }),
+          ),
         );
         const learned = learn(seen, COUNTS);
         const plain = ranked(made, yard.segmentM);
@@ -294,9 +313,9 @@ describe('an example', () => {
     lengthM: 12,
     segmentM: 3,
     line: {
-      material: 'clay',
-      joint: 'mortar',
-      pieceM: 0.9,
+      material: 'pvc-sdr35',
+      joint: 'gasket',
+      pieceM: 3,
       perforated: false,
       depthStartM: 0.6,
       depthEndM: 0.6,

@@ -44,7 +44,8 @@ export class Chance {
     for (;;) {
       const x = this.normal();
       const v = (1 + x / Math.sqrt(9 * d)) ** 3;
-      if (v > 0 && Math.log(1 - this.uniform()) < (x * x) / 2 + d * (1 - v + Math.log(v))) return (d * v) / shape;
+      if (v > 0 && Math.log(1 - this.uniform()) < (x * x) / 2 + d * (1 - v + Math.log(v)))
+        return (d * v) / shape;
     }
   }
 }

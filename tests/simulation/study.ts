@@ -33,7 +33,9 @@ export function studyTown(plan: TownPlan, withBacktest: boolean): TownStudy {
   const model = learn(all, { sites: sites.length, lines: plan.sites * plan.linesPerSite });
   const groups = model.groups.flatMap(({ group, multiplier, logSd, expected }): Recovered[] => {
     const known = plan.truth === 'prior' ? truth.get(group) : plan.truth;
-    return known === undefined || group.startsWith('crush/') ? [] : [{ truth: known, ...multiplier, logSd, expected }];
+    return known === undefined || group.startsWith('crush/')
+      ? []
+      : [{ truth: known, ...multiplier, logSd, expected }];
   });
   const backtest = withBacktest ? backtestBySite(records, 1) : null;
   return {

@@ -1,12 +1,12 @@
 import { GROUP_CV, KIND_CV, shapeOf } from '../../packages/core/src/infer/gamma-prior.js';
-import { segmentsOf } from '../../packages/core/src/line/segments.js';
 import type { LineModel } from '../../packages/core/src/line/line-model.js';
+import { segmentsOf } from '../../packages/core/src/line/segments.js';
 import type { Site } from '../../packages/core/src/model/site.js';
 import { contextOf, type RiskContext } from '../../packages/core/src/risk/context.js';
 import { exposureOf } from '../../packages/core/src/risk/exposure.js';
 import { groupsOf, kindOf } from '../../packages/core/src/risk/groups.js';
-import { type Scene, scene } from '../scenes/scene.js';
 import { SPECIES } from '../properties/yard.js';
+import { type Scene, scene } from '../scenes/scene.js';
 import { Chance } from './chance.js';
 
 export const AS_OF = '2026-11-25';

@@ -19,5 +19,7 @@ export interface Command {
   readonly usage: string;
   readonly examples: readonly string[];
   readonly options: OptionSpecs;
+  /** What its files are, where they are not all read together as one site. */
+  readonly files?: string;
   readonly run: (args: Args, io: Io) => Promise<ExitCode>;
 }

@@ -1,6 +1,8 @@
 import type { Command, OptionSpecs } from './command.js';
 
 const NOTE = 'Screening estimates for planning an inspection: not a survey and not engineering.';
+const FILES =
+  "Files are GeoJSON; several are read together (trees in one, lines in another); '-' reads standard input.";
 const EXITS = 'Ends with 0: fine; 1: done, but the input has errors or warnings; 2: could not do it.';
 
 function optionLines(options: OptionSpecs): string[] {
@@ -13,7 +15,7 @@ function optionLines(options: OptionSpecs): string[] {
 }
 
 /** Help of one command. */
-export function commandHelp({ summary, usage, options, examples }: Command): string {
+export function commandHelp({ summary, usage, options, examples, files }: Command): string {
   const lines = [
     `${usage}`,
     `  ${summary}`,
@@ -24,7 +26,7 @@ export function commandHelp({ summary, usage, options, examples }: Command): str
     examples.length > 1 ? 'Examples' : 'Example',
     ...examples.map((example) => `  ${example}`),
     '',
-    "Files are GeoJSON; several are read together (trees in one, lines in another); '-' reads standard input.",
+    files ?? FILES,
     EXITS,
     NOTE,
   ];

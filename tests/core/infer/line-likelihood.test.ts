@@ -16,7 +16,12 @@ function bruteRatio({ entries, expected, some }: Evidence, m: number): number {
       const f = ((i + 0.5) * 40) / 40_000;
       const a = at * f;
       const own = (SHAPE - 1) * Math.log(f) - SHAPE * f;
-      return own + entries * Math.log(a) - a * expected + some.reduce((s, e) => s + Math.log(1 - Math.exp(-a * e)), 0);
+      return (
+        own +
+        entries * Math.log(a) -
+        a * expected +
+        some.reduce((s, e) => s + Math.log(1 - Math.exp(-a * e)), 0)
+      );
     });
     const top = logs.reduce((x, y) => Math.max(x, y), -Infinity);
     return top + Math.log(logs.reduce((sum, l) => sum + Math.exp(l - top), 0));

@@ -58,7 +58,8 @@ function byBruteForce(evidence: readonly GroupEvidence[], group: number): Brute 
     }
   }
   const total = mass.reduce((sum, { w }) => sum + w, 0);
-  const meanOf = (f: (m: number) => number): number => mass.reduce((sum, { m, w }) => sum + w * f(m), 0) / total;
+  const meanOf = (f: (m: number) => number): number =>
+    mass.reduce((sum, { m, w }) => sum + w * f(m), 0) / total;
   const meanLn = meanOf(Math.log);
   return {
     mean: meanOf((x) => x),

@@ -1,32 +1,40 @@
 import { describe, expect, it } from 'vitest';
-import { backtestBySite, backtestByTime, type SiteRecord } from '../../../packages/core/src/learn/backtest.js';
+import {
+  backtestBySite,
+  backtestByTime,
+  type SiteRecord,
+} from '../../../packages/core/src/learn/backtest.js';
 import type { Item } from '../../../packages/core/src/learn/items.js';
 import type { Observation } from '../../../packages/core/src/risk/observed.js';
 
 /** A record of one site with one stretch for each line. */
 function record(name: string, stretches: readonly (Partial<Item> & { found: boolean })[]): SiteRecord {
-  const items = stretches.map((s): Item => ({
-    site: name,
-    group: 'mortar/clay',
-    lengthM: 3,
-    year: 2015,
-    expected: 0.1,
-    nearestTreeM: 4,
-    ageYears: 40,
-    ...s,
-  }));
-  const observations = items.map((item, i): Observation => ({
-    drainId: `${i}`,
-    line: `${name} ${i}`,
-    group: item.group,
-    year: item.year,
-    sinceYear: item.year - item.ageYears,
-    fromM: 0,
-    toM: item.lengthM,
-    saw: item.found ? 'count' : 'none',
-    entries: item.found ? 1 : 0,
-    expected: item.expected,
-  }));
+  const items = stretches.map(
+    (s): Item => ({
+      site: name,
+      group: 'mortar/clay',
+      lengthM: 3,
+      year: 2015,
+      expected: 0.1,
+      nearestTreeM: 4,
+      ageYears: 40,
+      ...s,
+    }),
+  );
+  const observations = items.map(
+    (item, i): Observation => ({
+      drainId: `${i}`,
+      line: `${name} ${i}`,
+      group: item.group,
+      year: item.year,
+      sinceYear: item.year - item.ageYears,
+      fromM: 0,
+      toM: item.lengthM,
+      saw: item.found ? 'count' : 'none',
+      entries: item.found ? 1 : 0,
+      expected: item.expected,
+    }),
+  );
   return { name, items, observations };
 }
 
@@ -53,8 +61,14 @@ describe('back-test by site', () => {
   });
 
   it('learns nothing from the site that it judges', () => {
-    const clean = record('clean', [{ ...CLAY, found: false }, { ...PLASTIC, found: false }]);
-    const only = record('only', [{ ...CLAY, found: true }, { ...PLASTIC, found: false }]);
+    const clean = record('clean', [
+      { ...CLAY, found: false },
+      { ...PLASTIC, found: false },
+    ]);
+    const only = record('only', [
+      { ...CLAY, found: true },
+      { ...PLASTIC, found: false },
+    ]);
     const test = backtestBySite([clean, only], 1);
     const forecast = (test?.calibration ?? []).filter((bin) => bin.foundShare > 0);
     // the one find was judged by a clean site alone: below what the tables say
@@ -75,7 +89,10 @@ describe('back-test by site', () => {
   });
 
   it('gives an interval about the area that holds it', () => {
-    const test = backtestBySite(sites(6).map((r, i) => ({ ...r, items: r.items.slice(i) })), 3);
+    const test = backtestBySite(
+      sites(6).map((r, i) => ({ ...r, items: r.items.slice(i) })),
+      3,
+    );
     const { low = 1, high = 0 } = test?.aucInterval ?? {};
     expect(low).toBeLessThanOrEqual(test?.auc ?? 0);
     expect(high).toBeGreaterThanOrEqual(test?.auc ?? 1);

@@ -25,7 +25,10 @@ describe('Brier score (Brier 1950)', () => {
 
 describe('calibration', () => {
   it('puts forecasts into groups of equal count by chance', () => {
-    const bins = calibrationOf([0.4, 0.1, 0.3, 0.2].map((c) => forecast(c, c > 0.25)), 2);
+    const bins = calibrationOf(
+      [0.4, 0.1, 0.3, 0.2].map((c) => forecast(c, c > 0.25)),
+      2,
+    );
     expect(bins).toEqual([
       { from: 0.1, to: 0.2, count: 2, meanChance: expect.closeTo(0.15, 12), foundShare: 0 },
       { from: 0.3, to: 0.4, count: 2, meanChance: expect.closeTo(0.35, 12), foundShare: 1 },

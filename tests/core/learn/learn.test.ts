@@ -29,9 +29,17 @@ const learned = learn(SEEN, COUNTS);
 
 describe('what is learned', () => {
   it('has a row for each group seen, and one for each kind', () => {
-    expect(learned.groups.map((g) => g.group)).toEqual(['crush/pvc-sdr35', 'gasket/pvc-sdr35', 'mortar/clay']);
+    expect(learned.groups.map((g) => g.group)).toEqual([
+      'crush/pvc-sdr35',
+      'gasket/pvc-sdr35',
+      'mortar/clay',
+    ]);
     expect(learned.kinds.map((g) => g.group)).toEqual(['crush', 'gasket', 'mortar']);
-    expect(rowOf(learned.groups, 'mortar/clay')).toMatchObject({ entries: 14, expected: 4, someStretches: 0 });
+    expect(rowOf(learned.groups, 'mortar/clay')).toMatchObject({
+      entries: 14,
+      expected: 4,
+      someStretches: 0,
+    });
     expect(learned.data).toMatchObject({ ...COUNTS, observations: 5 });
   });
 
@@ -75,7 +83,9 @@ describe('what is learned', () => {
       Array.from({ length: 20 }, (_, i) => observation(`${i}`, 'mortar/clay', 2, 1)),
       COUNTS,
     );
-    expect(rowOf(many.groups, 'mortar/clay').logSd).toBeLessThan(0.6 * rowOf(one.groups, 'mortar/clay').logSd);
+    expect(rowOf(many.groups, 'mortar/clay').logSd).toBeLessThan(
+      0.6 * rowOf(one.groups, 'mortar/clay').logSd,
+    );
   });
 
   it('tells findings apart by their fingerprint, and not their order', () => {
@@ -97,7 +107,11 @@ describe('a model file', () => {
     ['another kind of file', '{"type": "FeatureCollection", "features": []}', 'not a learned model: schema'],
     ['an empty text', '', 'the model file is not JSON'],
     ['a number', '7', 'not a learned model'],
-    ['a mean of nothing', text.replace(/"mean":[\d.]+/, '"mean":0'), 'not a learned model: groups.0.multiplier.mean'],
+    [
+      'a mean of nothing',
+      text.replace(/"mean":[\d.]+/, '"mean":0'),
+      'not a learned model: groups.0.multiplier.mean',
+    ],
     ['a spread that is not a number', text.replace(/"logSd":[\d.]+/, '"logSd":null'), 'groups.0.logSd'],
   ])('is refused in plain words: %s', (_, bad, reason) => {
     const reading = readLearnedModel(bad);
@@ -107,6 +121,9 @@ describe('a model file', () => {
 
   it('is refused where it was learned with other tables', () => {
     const other = changed((m) => ({ ...m, model: { ...m.model, fingerprint: '00000000' } }));
-    expect(readLearnedModel(other)).toMatchObject({ ok: false, reason: expect.stringContaining('other tables') });
+    expect(readLearnedModel(other)).toMatchObject({
+      ok: false,
+      reason: expect.stringContaining('other tables'),
+    });
   });
 });

@@ -50,6 +50,8 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   return exitCodeFor(issues);
 }
 
+const { out: _result, ...commonOptions } = siteOptions;
+
 /** Learns how often roots really get in from what cameras found. */
 export const learnCommand: Command = {
   summary: 'learn from camera findings of many sites how often roots really get in',
@@ -59,10 +61,10 @@ export const learnCommand: Command = {
     'rootreach rank yard.geojson --model model.json',
   ],
   options: {
-    ...siteOptions,
     out: { value: 'MODEL.json', text: 'keep what was learned in a file, for --model of rank and explain' },
     picture: { value: 'FILE.svg', text: 'draw how soon roots would have been found, and the odds' },
-    help: { value: null, text: 'show this' },
+    ...commonOptions,
   },
+  files: "Each FILE is one whole site in GeoJSON: its trees, lines and findings; '-' reads standard input.",
   run,
 };
