@@ -4,9 +4,7 @@ import { defineConfig } from 'vitest/config';
 const root = fileURLToPath(new URL('..', import.meta.url));
 
 // the tests run the sources, not a build of them: coverage and error lines then speak of the sources
-const alias = [
-  { find: '@rootreach/core', replacement: `${root}packages/core/src/index.ts` },
-];
+const alias = [{ find: '@rootreach/core', replacement: `${root}packages/core/src/index.ts` }];
 
 export default defineConfig({
   root,
@@ -17,7 +15,13 @@ export default defineConfig({
     projects: [
       {
         resolve: { alias },
-        test: { name: 'unit', root, include: ['tests/**/*.test.ts'], exclude: ['tests/browser/**', 'tests/installed/**'], testTimeout: 60_000 },
+        test: {
+          name: 'unit',
+          root,
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**', 'tests/installed/**'],
+          testTimeout: 60_000,
+        },
       },
       {
         resolve: { alias },

@@ -47,7 +47,12 @@ export async function makeOverlapGeos() {
       );
       const lons = path.map((p) => p[0]);
       const lats = path.map((p) => p[1]);
-      for (const i of index.search(Math.min(...lons), Math.min(...lats), Math.max(...lons), Math.max(...lats))) {
+      for (const i of index.search(
+        Math.min(...lons),
+        Math.min(...lats),
+        Math.max(...lons),
+        Math.max(...lats),
+      )) {
         const { position, radiusM } = trees[i];
         const area = polygon(px(position[0]), py(position[1]), radiusM);
         const inside = geos.GEOSIntersection(line, area);

@@ -1,6 +1,15 @@
 // The same through Turf: a 64-gon for each circle, an index over their boxes, each line split by the polygon and
 // the pieces inside measured.
-import { bbox, booleanPointInPolygon, circle, length, lineSplit, lineString, midpoint, point } from '@turf/turf';
+import {
+  bbox,
+  booleanPointInPolygon,
+  circle,
+  length,
+  lineSplit,
+  lineString,
+  midpoint,
+  point,
+} from '@turf/turf';
 import Flatbush from 'flatbush';
 
 const METRES = { units: 'meters' };

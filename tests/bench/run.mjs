@@ -28,7 +28,9 @@ for (let round = 0; round < rounds; round++) {
   for (const task of tasks) {
     // the Turf pipeline takes minutes: two rounds tell enough
     if (task === 'overlap-turf' && round > 1) continue;
-    const { stdout, stderr, status } = spawnSync(process.execPath, [measure, task, folder], { encoding: 'utf8' });
+    const { stdout, stderr, status } = spawnSync(process.execPath, [measure, task, folder], {
+      encoding: 'utf8',
+    });
     if (status !== 0) throw new Error(`${task}: ${stderr}`);
     taken[task].push(JSON.parse(stdout));
   }
@@ -41,9 +43,13 @@ for (const task of tasks) {
   const peak = median(taken[task].map((t) => t.peakMb)).toFixed(0);
   const got = JSON.stringify(taken[task][0].got);
   const spread = `${Math.min(...ms).toFixed(0)}-${Math.max(...ms).toFixed(0)}`;
-  console.log(`${task.padEnd(13)} ${median(ms).toFixed(0).padStart(7)} ms (${spread}), peak ${peak} MB, ${got}`);
+  console.log(
+    `${task.padEnd(13)} ${median(ms).toFixed(0).padStart(7)} ms (${spread}), peak ${peak} MB, ${got}`,
+  );
 }
 const ratio = (a, b) => (median(msOf(a)) / median(msOf(b))).toFixed(2);
 console.log(`rank end to end : reading and parsing = ${ratio('rank', 'floor')} (aim: at most 2.5)`);
-console.log(`Turf pipeline : ours, overlap alone = ${ratio('overlap-turf', 'overlap-ours')} (aim: at least 20)`);
+console.log(
+  `Turf pipeline : ours, overlap alone = ${ratio('overlap-turf', 'overlap-ours')} (aim: at least 20)`,
+);
 console.log(`GEOS 64-gons : ours, overlap alone = ${ratio('overlap-geos', 'overlap-ours')}`);

@@ -322,7 +322,7 @@ describe('an example', () => {
       installed: 1985,
       wet: 'dry',
     },
-    trees: [{ eastM: 0, northM: 5, species: 'Acer rubrum', dbhCm: 40, canopyM: null }],
+    trees: [{ eastM: 0, northM: 3, species: 'Acer rubrum', dbhCm: 60, canopyM: null }],
   };
 
   it('names a later next look where the line was seen clean last year', () => {

@@ -1,4 +1,4 @@
-import distance from '@turf/distance';
+import { distance } from '@turf/turf';
 import { Geodesic } from 'geographiclib-geodesic';
 import { describe, expect, it } from 'vitest';
 import { lonLatOf, planeFor, xOf, yOf } from '../../packages/core/src/geometry/plane.js';

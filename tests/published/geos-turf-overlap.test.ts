@@ -1,7 +1,4 @@
-import booleanPointInPolygon from '@turf/boolean-point-in-polygon';
-import circle from '@turf/circle';
-import distance from '@turf/distance';
-import lineIntersect from '@turf/line-intersect';
+import { booleanPointInPolygon, circle, distance, lineIntersect } from '@turf/turf';
 import initGeosJs from 'geos-wasm';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type Interval, lengthWithin } from '../../packages/core/src/geometry/intervals.js';

@@ -1,6 +1,7 @@
 import { backtestBySite, type SiteRecord } from '../../packages/core/src/learn/backtest.js';
 import { itemsOf } from '../../packages/core/src/learn/items.js';
 import { learn, observe } from '../../packages/core/src/learn/learn.js';
+import { liftOf } from '../../packages/core/src/learn/lift.js';
 import { AS_OF, type TownPlan, townOf } from './town.js';
 
 /** One group of one town: what is true, and what was learned. */
@@ -9,16 +10,32 @@ export interface Recovered {
   readonly low: number;
   readonly mean: number;
   readonly high: number;
-  readonly logSd: number;
-  readonly expected: number;
+}
+
+/** A back-test with sites left out one at a time: areas under the lift curve, and the Brier score. */
+export interface TownBacktest {
+  readonly unlearned: number;
+  readonly learned: number;
+  /** Ranked by the true multipliers of the groups: the best that any learning could do. */
+  readonly truth: number;
+  readonly brier: number;
+  readonly brierOfBaseRate: number;
 }
 
 export interface TownStudy {
   readonly groups: readonly Recovered[];
-  /** Area under the lift curve, sites left out one at a time; null where it was not asked for or nothing was found. */
-  readonly area: { readonly learned: number; readonly unlearned: number } | null;
-  readonly brier: { readonly learned: number; readonly baseRate: number } | null;
-  readonly findings: number;
+  /** Null where it was not asked for, or nothing was found. */
+  readonly backtest: TownBacktest | null;
+}
+
+function backtestOf(records: readonly SiteRecord[], truthOf: (group: string) => number): TownBacktest | null {
+  const test = backtestBySite(records, 1);
+  const items = records.flatMap((r) => r.items);
+  const best = liftOf(items.map((i) => ({ ...i, score: (i.expected * truthOf(i.group)) / i.lengthM })));
+  if (!test || !best) return null;
+  const { brier, brierOfBaseRate } = test;
+  const unlearned = test.baselines.unlearned.auc;
+  return { unlearned, learned: test.auc, truth: best.area, brier, brierOfBaseRate };
 }
 
 /** Learns from a simulated town and holds what was learned against what is true. */
@@ -31,19 +48,11 @@ export function studyTown(plan: TownPlan, withBacktest: boolean): TownStudy {
   });
   const all = records.flatMap((r) => r.observations);
   const model = learn(all, { sites: sites.length, lines: plan.sites * plan.linesPerSite });
-  const groups = model.groups.flatMap(({ group, multiplier, logSd, expected }): Recovered[] => {
-    const known = plan.truth === 'prior' ? truth.get(group) : plan.truth;
-    return known === undefined || group.startsWith('crush/')
-      ? []
-      : [{ truth: known, ...multiplier, logSd, expected }];
-  });
-  const backtest = withBacktest ? backtestBySite(records, 1) : null;
-  return {
-    groups,
-    area: backtest && { learned: backtest.auc, unlearned: backtest.baselines.unlearned.auc },
-    brier: backtest && { learned: backtest.brier, baseRate: backtest.brierOfBaseRate },
-    findings: sites.reduce((sum, site) => sum + site.findings.length, 0),
-  };
+  const truthOf = (group: string): number => (plan.truth === 'prior' ? (truth.get(group) ?? 1) : plan.truth);
+  const groups = model.groups
+    .filter(({ group }) => !group.startsWith('crush/'))
+    .map(({ group, multiplier }): Recovered => ({ truth: truthOf(group), ...multiplier }));
+  return { groups, backtest: withBacktest ? backtestOf(records, truthOf) : null };
 }
 
 const meanOf = (values: readonly number[]): number => values.reduce((sum, v) => sum + v, 0) / values.length;

@@ -5,6 +5,7 @@ import type { Site } from '../../packages/core/src/model/site.js';
 import { contextOf, type RiskContext } from '../../packages/core/src/risk/context.js';
 import { exposureOf } from '../../packages/core/src/risk/exposure.js';
 import { groupsOf, kindOf } from '../../packages/core/src/risk/groups.js';
+import { yearOf } from '../../packages/core/src/units/calendar.js';
 import { SPECIES } from '../properties/yard.js';
 import { type Scene, scene } from '../scenes/scene.js';
 import { Chance } from './chance.js';
@@ -91,7 +92,7 @@ function addLine(site: Scene, chance: Chance, number: number): void {
 const FIRST_RUN = '2012-05-10';
 const CUT = '2013-02-01';
 const SECOND_RUN = '2024-06-20';
-const YEAR = { first: 2012 + 130 / 366, cut: 2013 + 31 / 365, second: 2024 + 171 / 366 };
+const YEAR = { first: yearOf(FIRST_RUN) as number, second: yearOf(SECOND_RUN) as number };
 
 type Finding = Readonly<Record<string, unknown>>;
 

@@ -62,7 +62,7 @@ function itemsOfObservation(context: RiskContext, site: string, o: Observation):
 /** Every stretch of a site that a camera has passed; of entries only, since breaks are rare. */
 export function itemsOf(site: Site, name: string, options: RankOptions): Item[] {
   const context = contextOf(site, options);
-  const { byLine } = placeFindings(site, context.lines);
+  const { byLine } = placeFindings(context.site, context.lines);
   return observationsOf(context, byLine)
     .filter((o) => !o.group.startsWith('crush/'))
     .flatMap((o) => itemsOfObservation(context, name, o));

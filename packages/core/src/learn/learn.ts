@@ -16,7 +16,7 @@ export function observe(
   options: RankOptions,
 ): { observations: Observation[]; issues: ReturnType<typeof placeFindings>['issues'] } {
   const context = contextOf(site, options);
-  const { byLine, issues } = placeFindings(site, context.lines);
+  const { byLine, issues } = placeFindings(context.site, context.lines);
   return { observations: observationsOf(context, byLine), issues };
 }
 

@@ -47,6 +47,15 @@ export interface RiskContext {
   readonly own: ReadonlyMap<string, readonly Observation[]>;
 }
 
+/** A bare year stands for its middle: what is dated up to half a year ahead may be of this year. */
+const DATE_SLACK_YEARS = 0.5;
+
+/** The site without what was seen only after the date that the scores are for. */
+function asKnownBy(site: Site, nowYear: number): Site {
+  const findings = site.findings.filter((f) => f.year === null || f.year <= nowYear + DATE_SLACK_YEARS);
+  return findings.length === site.findings.length ? site : { ...site, findings };
+}
+
 /** @throws RangeError when the date, horizon or segment length is unusable. */
 export function contextOf(site: Site, options: RankOptions): RiskContext {
   const nowYear = yearOf(options.asOf);
@@ -56,14 +65,15 @@ export function contextOf(site: Site, options: RankOptions): RiskContext {
     throw new RangeError(`segmentM must be at least 0.3 m, got ${segmentM}`);
   }
   const horizon = horizonOf(options.horizonYears ?? HORIZON_YEARS);
+  const known = asKnownBy(site, nowYear);
   return {
-    site,
+    site: known,
     asOf: options.asOf,
     nowYear,
     horizon,
     segmentM,
-    field: treeFieldOf(site, nowYear, horizon),
-    lines: layOutLines(site, segmentM),
+    field: treeFieldOf(known, nowYear, horizon),
+    lines: layOutLines(known, segmentM),
     learned: options.learned ?? null,
     own: new Map(),
   };

@@ -11,8 +11,9 @@ import { type Judged, judgement } from '../tables/judgement.js';
 import { modelConstants } from '../tables/model-constants.js';
 import { toPsi } from '../units/pressure.js';
 import { pascals } from '../units/quantity.js';
-import { contextOf, type PreparedLine, prepareLine, type RankOptions, type RiskContext } from './context.js';
+import { type PreparedLine, prepareLine, type RankOptions, type RiskContext } from './context.js';
 import { jointFactor, stiffnessOf } from './openings.js';
+import { seenContextOf } from './seen-context.js';
 import { treeName } from './tree-name.js';
 
 const ours = (what: string, value: number, unit: string, from: Judged<unknown>): Factor => ({
@@ -150,7 +151,7 @@ export function factorsOf(
   const i = Number(segmentId.slice(cut + 1)) - 1;
   const number = site.drains.findIndex((d) => d.id === drainId);
   if (number < 0) return [];
-  const context = contextOf(site, options);
+  const { context } = seenContextOf(site, options);
   const prepared = prepareLine(context, context.lines.at(number));
   const segment = prepared.line.segments[i];
   if (!segment) return [];

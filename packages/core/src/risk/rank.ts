@@ -3,15 +3,15 @@ import type { Site } from '../model/site.js';
 import { judgement } from '../tables/judgement.js';
 import { bandOf } from './band.js';
 import { cautions } from './cautions.js';
-import { contextOf, type RankOptions, type RiskContext } from './context.js';
+import type { RankOptions, RiskContext } from './context.js';
 import { MODEL_VERSION, modelFingerprint } from './fingerprint.js';
 import { chanceOf, lineLogSd, ownLogSdOf, treesLogSd } from './interval.js';
-import { type KnownByLine, knownIn, placeFindings } from './known.js';
+import { type KnownByLine, knownIn } from './known.js';
 import { lineResult } from './line-result.js';
 import { addLoad, Load } from './load.js';
-import { type Observation, observationsOf } from './observed.js';
 import { worstFirst } from './order.js';
 import { closedFormChance, type ScoreColumns, scoreAll } from './score-all.js';
+import { seenContextOf } from './seen-context.js';
 import { segmentId, segmentResult, type ZoneCircles, zoneStretches } from './segment-result.js';
 import { linePreparer, SAMPLE_ALL, sampleRows } from './spread-of-rows.js';
 import { treeZones } from './tree-zones.js';
@@ -85,17 +85,6 @@ function detail(
   return results.sort((a, b) => a.rank - b.rank);
 }
 
-/** What the camera saw, by the id of the line it was seen on. */
-function ownObservations(context: RiskContext, known: KnownByLine): Map<string, Observation[]> {
-  const own = new Map<string, Observation[]>();
-  for (const observation of observationsOf(context, known)) {
-    const list = own.get(observation.drainId);
-    if (list) list.push(observation);
-    else own.set(observation.drainId, [observation]);
-  }
-  return own;
-}
-
 const idOf = (context: RiskContext, columns: ScoreColumns, row: number): string =>
   segmentId(context.site.drains[columns.line[row] as number]?.id ?? '', columns.segment[row] as number);
 
@@ -120,9 +109,7 @@ function tally(context: RiskContext, columns: ScoreColumns, reported: ReadonlyMa
  * @throws RangeError for options that make no sense; bad data never throws.
  */
 export function rank(site: Site, options: RankOptions): RankResult {
-  const before = contextOf(site, options);
-  const { byLine: known, issues: misplaced } = placeFindings(site, before.lines);
-  const context = { ...before, own: ownObservations(before, known) };
+  const { context, known, misplaced } = seenContextOf(site, options);
   const columns = scoreAll(context);
   const severe = severeRows(context, columns, known);
   const { only } = options;

@@ -42,8 +42,7 @@ export function siteInfoOf(
   roots: readonly { file: string; root: Readonly<Record<string, unknown>> }[],
   issues: IssueList,
 ): SiteInfo {
-  return roots.reduceRight<SiteInfo>(
-    (info, { file, root }) => ({ ...info, ...infoOf(file, root, issues) }),
-    NOTHING,
-  );
+  const info = { ...NOTHING };
+  for (const { file, root } of [...roots].reverse()) Object.assign(info, infoOf(file, root, issues));
+  return info;
 }
