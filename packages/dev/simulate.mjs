@@ -9,7 +9,15 @@ if (!(Number(towns) >= 12)) {
   console.error(`the number of towns must be 12 or more, got '${towns}'`);
   process.exit(2);
 }
-const args = ['vitest', 'run', '-c', 'tests/vitest.config.ts', '--project', 'unit', 'tests/simulation'];
+const args = [
+  'vitest',
+  'run',
+  '-c',
+  'tests/vitest.config.ts',
+  '--project',
+  'unit',
+  'tests/simulation/recovery.test.ts',
+];
 const { status } = spawnSync('npx', args, {
   cwd: root,
   stdio: 'inherit',

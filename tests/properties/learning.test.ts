@@ -313,16 +313,16 @@ describe('an example', () => {
     lengthM: 12,
     segmentM: 3,
     line: {
-      material: 'pvc-sdr35',
-      joint: 'gasket',
-      pieceM: 3,
+      material: 'concrete',
+      joint: 'mortar',
+      pieceM: 1.4,
       perforated: false,
       depthStartM: 0.6,
       depthEndM: 0.6,
       installed: 1985,
       wet: 'dry',
     },
-    trees: [{ eastM: 0, northM: 3, species: 'Acer rubrum', dbhCm: 60, canopyM: null }],
+    trees: [{ eastM: 0, northM: 3, species: 'Acer rubrum', dbhCm: 40, canopyM: null }],
   };
 
   it('names a later next look where the line was seen clean last year', () => {

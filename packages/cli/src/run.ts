@@ -7,6 +7,7 @@ import { explainCommand } from './commands/explain.js';
 import { learnCommand } from './commands/learn.js';
 import { mapCommand } from './commands/map.js';
 import { rankCommand } from './commands/rank.js';
+import { waterCommand } from './commands/water.js';
 import { commandHelp, wholeHelp } from './help.js';
 import type { Io } from './io.js';
 import { nearest } from './nearest.js';
@@ -17,6 +18,7 @@ const commands: Readonly<Record<string, Command>> = {
   rank: rankCommand,
   explain: explainCommand,
   learn: learnCommand,
+  water: waterCommand,
   map: mapCommand,
 };
 

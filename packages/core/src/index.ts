@@ -4,6 +4,7 @@ export { adviceFor, reasonFor } from './explain/advice.js';
 export { wordAssumption } from './explain/assumption-words.js';
 export { bandMeaning, wordChance } from './explain/chance-words.js';
 export { wordIssue } from './explain/issue-words.js';
+export { type WaterNumbers, wordWaterGap, wordWaterWarning } from './explain/water-words.js';
 export { indexAround as treeIndex } from './geometry/box-index.js';
 export { stretchesInside } from './geometry/overlap.js';
 export { planeFor } from './geometry/plane.js';
@@ -19,6 +20,7 @@ export type { LearnedGroup, LearnedModel } from './model/learned.js';
 export type * from './model/result.js';
 export type * from './model/site.js';
 export type { MaterialMatch, SpeciesMatch } from './model/species-match.js';
+export type * from './model/water-result.js';
 export { resolveMaterial } from './names/resolve-material.js';
 export { resolveSpecies } from './names/resolve-species.js';
 export type { TextInput } from './read/parse-json.js';
@@ -34,8 +36,20 @@ export { bibliography, type SourceKey } from './sources/bibliography.js';
 export { jointRow } from './tables/joints.js';
 export { judgement } from './tables/judgement.js';
 export { pipeRow } from './tables/pipes.js';
+export { runoffTable, type SurfaceKey } from './tables/runoff.js';
 export { speciesRow } from './tables/species.js';
 export { yearOf } from './units/calendar.js';
-export { fromFeet, fromInches, toCentimetres, toFeet, toInches } from './units/length.js';
+export { fromInchesPerHour, toGallonsPerMinute, toInchesPerHour, toLitresPerSecond } from './units/flow.js';
+export {
+  fromFeet,
+  fromInches,
+  toCentimetres,
+  toFeet,
+  toInches,
+  toMillimetres,
+  toSquareFeet,
+} from './units/length.js';
 export { readSite, type SiteReading } from './validate/read-site.js';
 export { siteFileSchemas } from './validate/schemas.js';
+export { manningFull, manningPartial } from './water/manning.js';
+export { type WaterOptions, waterOf } from './water/water.js';

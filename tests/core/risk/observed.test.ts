@@ -140,6 +140,10 @@ describe('one run of the camera', () => {
     ]);
   });
 
+  it('takes a count past belief as roots that were not counted', () => {
+    expect(entriesOf([roots(5, 8, { entries: 500 })])).toEqual(entriesOf([roots(5, 8)]));
+  });
+
   it('passes over sags and offsets', () => {
     expect(
       observed([

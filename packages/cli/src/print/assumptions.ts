@@ -1,6 +1,7 @@
 import { type Assumption, jointRow, pipeRow } from '@rootreach/core';
 import { count } from './count.js';
-import { depth, length, span, trunk, type Units } from './lengths.js';
+import { depth, length, pipeSize, span, trunk, type Units } from './lengths.js';
+import { percent } from './water-numbers.js';
 
 /** Examples named before the rest are only counted. */
 const MOST_EXAMPLES = 3;
@@ -45,6 +46,11 @@ function numbersIn(field: string, least: number, most: number, units: Units): st
       return between((metres) => trunk(metres, units));
     case 'depthM':
       return between((metres) => depth(metres, units));
+    case 'insideDiameterM':
+      return between((metres) => pipeSize(metres, units));
+    case 'slope':
+    case 'blockedShare':
+      return between(percent);
     case 'installed':
       return `${between((years) => String(Math.round(years)))} years old`;
     default:

@@ -8,6 +8,8 @@ const short: Readonly<Record<Caution['code'], string>> = {
   'protected-trees': 'trees may be protected',
   'saws-in-soil': 'saws kick back in soil',
   'screening-only': 'These are screening estimates, not a survey and not engineering.',
+  'water-to-others':
+    "Water sent onto a neighbour's land, a public street or into a foul sewer may be against local rules.",
   'local-code': 'Local code and licensed people decide.',
 };
 
@@ -23,8 +25,9 @@ const BEFORE_DIGGING: readonly Caution['code'][] = [
 export function shortCautions(cautions: readonly Caution[]): string {
   const given = new Set(cautions.map(({ code }) => code));
   const digging = BEFORE_DIGGING.filter((code) => given.has(code)).map((code) => short[code]);
-  const rest = (['screening-only', 'local-code'] as const)
+  const rest = (['water-to-others', 'screening-only', 'local-code'] as const)
     .filter((code) => given.has(code))
     .map((code) => short[code]);
-  return [`Before anybody digs or cuts: ${digging.join('; ')}.`, ...rest].join(' ');
+  const before = digging.length === 0 ? [] : [`Before anybody digs or cuts: ${digging.join('; ')}.`];
+  return [...before, ...rest].join(' ');
 }

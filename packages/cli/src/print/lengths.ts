@@ -1,4 +1,4 @@
-import { toCentimetres, toFeet, toInches } from '@rootreach/core';
+import { toCentimetres, toFeet, toInches, toMillimetres } from '@rootreach/core';
 
 export type Units = 'us' | 'metric';
 
@@ -38,3 +38,7 @@ export function depth(depthM: number, units: Units): string {
 /** Through a trunk: `14 in`, `36 cm`. */
 export const trunk = (diameterM: number, units: Units): string =>
   units === 'us' ? `${Math.round(toInches(diameterM))} in` : `${Math.round(toCentimetres(diameterM))} cm`;
+
+/** A pipe's size: `4 in`, `100 mm`. */
+export const pipeSize = (sizeM: number, units: Units): string =>
+  units === 'us' ? `${Number(toInches(sizeM).toFixed(1))} in` : `${Math.round(toMillimetres(sizeM))} mm`;

@@ -1,13 +1,14 @@
-import { lonLatOf, type Plane, planeFor, xOf, yOf } from '../geometry/plane.js';
+import { lonLatOf, type Plane } from '../geometry/plane.js';
 import { type Polyline, pointAt, polylineOf } from '../geometry/polyline.js';
 import type { Issue } from '../model/issue.js';
-import type { Drain, FittingType, Level, LonLat, Site } from '../model/site.js';
+import type { Drain, FittingType, Site } from '../model/site.js';
 import { fittingJoints } from '../tables/fitting-joints.js';
 import { judgement } from '../tables/judgement.js';
 import type { JointKey, PipeRow } from '../tables/pipe-row.js';
 import { pipeRow } from '../tables/pipes.js';
 import { type EndFacts, type FlowBasis, flowOf } from './flow.js';
 import { type JointPlace, jointsOf } from './joints.js';
+import { pipeTopAt } from './pipe-top.js';
 import { type Segment, segmentsOf } from './segments.js';
 import {
   AT_END_M,
@@ -55,24 +56,6 @@ export function depthAt(line: LineModel, stationM: number): number {
   return line.depthOutletM + (line.depthUpperM - line.depthOutletM) * t;
 }
 
-/** Ground levels count for a line end within this distance, metres (judgement). */
-const LEVEL_NEAR_M = 3;
-
-function groundAt(levels: readonly Level[], plane: Plane, [lon, lat]: LonLat): number | null {
-  let best = LEVEL_NEAR_M;
-  let elevation: number | null = null;
-  for (const level of levels) {
-    const dx = xOf(plane, level.position[0]) - xOf(plane, lon);
-    const dy = yOf(plane, level.position[1]) - yOf(plane, lat);
-    const d = Math.hypot(dx, dy);
-    if (d <= best) {
-      best = d;
-      elevation = level.elevationM;
-    }
-  }
-  return elevation;
-}
-
 function endFacts(
   site: Site,
   net: LineNet,
@@ -81,12 +64,8 @@ function endFacts(
   snapped: readonly SnappedFitting[],
 ): EndFacts {
   const drain = net.drains[line] as Drain;
-  const depth = end === 'start' ? drain.depthStartM : drain.depthEndM;
-  const at = drain.path[end === 'start' ? 0 : drain.path.length - 1] as LonLat;
-  const ground =
-    depth === null || site.levels.length === 0 ? null : groundAt(site.levels, planeFor(drain.path), at);
   return {
-    topM: ground === null || depth === null ? null : ground - depth,
+    topM: pipeTopAt(site, drain, end)?.topM ?? null,
     fittings: snapped.filter((s) => s.atEnd === end).map((s) => s.fitting.type),
     // asked only where nothing else tells the flow: it searches the whole net
     get joinsAnother() {

@@ -9,7 +9,8 @@ export interface Caution {
     | 'trench-walls'
     | 'cutting-near-trunk'
     | 'protected-trees'
-    | 'saws-in-soil';
+    | 'saws-in-soil'
+    | 'water-to-others';
   readonly text: string;
   readonly source: SourceKey;
 }

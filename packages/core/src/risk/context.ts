@@ -51,7 +51,7 @@ export interface RiskContext {
 const DATE_SLACK_YEARS = 0.5;
 
 /** The site without what was seen only after the date that the scores are for. */
-function asKnownBy(site: Site, nowYear: number): Site {
+export function asKnownBy(site: Site, nowYear: number): Site {
   const findings = site.findings.filter((f) => f.year === null || f.year <= nowYear + DATE_SLACK_YEARS);
   return findings.length === site.findings.length ? site : { ...site, findings };
 }

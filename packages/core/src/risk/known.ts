@@ -62,11 +62,15 @@ export function knownIn(
   return { seen: best.seen, year: best.year, blockedShare: best.blockedShare };
 }
 
+/** A counter is no finer than this: a line drawn a hair longer than it was read is still seen to its end, metres. */
+const COUNTER_M = 0.1;
+
 /** Year a stretch was last seen clear over its whole length, or null. */
 export function lastSeenClear(findings: readonly PlacedFinding[], fromM: number, toM: number): number | null {
   let year: number | null = null;
   for (const { finding, fromM: a, toM: b } of findings) {
-    if (finding.seen !== 'clear' || finding.year === null || a > fromM || b < toM) continue;
+    if (finding.seen !== 'clear' || finding.year === null) continue;
+    if (a > fromM + COUNTER_M || b < toM - COUNTER_M) continue;
     year = Math.max(year ?? -Infinity, finding.year);
   }
   return year;

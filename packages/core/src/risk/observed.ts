@@ -20,6 +20,9 @@ export interface Observation extends Sighting {
   readonly toM: number;
 }
 
+/** More places of entry than this a metre nobody has counted: the figure is taken as "some" (judgement). */
+const MOST_PER_METRE = 4;
+
 /** Parts of a line between all the places where anything seen begins or ends. */
 interface Part {
   readonly interval: Interval;
@@ -52,6 +55,13 @@ function rejoined(parts: readonly Part[]): { interval: Interval; cleanSince: num
     else stretches.push({ interval: [interval[0], interval[1]], cleanSince });
   }
   return stretches;
+}
+
+/** Entries that may be counted on, or null for "some". */
+function countOf({ entries, interval, atM }: Seen, partlyKnown: boolean): number | null {
+  // of a count over a stretch in part known, nobody can say how many are new
+  if (entries === null || (partlyKnown && atM === null)) return null;
+  return entries > Math.max(1, interval[1] - interval[0]) * MOST_PER_METRE ? null : entries;
 }
 
 type Span = Pick<Observation, 'year' | 'sinceYear'>;
@@ -127,8 +137,7 @@ class LineHistory {
       const expected = this.expected(fresh, year);
       const groups = groupsOf(this.line);
       const crushed = one.sight === 'crushed';
-      // of a count over a stretch in part known, nobody can say how many are new
-      const entries = fresh.length < parts.length && one.atM === null ? null : one.entries;
+      const entries = countOf(one, fresh.length < parts.length);
       const what = {
         group: crushed ? groups.crush : groups.entry,
         saw: entries === null ? ('some' as const) : ('count' as const),

@@ -121,3 +121,24 @@ export const judgement = {
   stemUnknown: spread(0.5, 'stem taken from crown, height or a mature tree'),
   speciesUnknown: spread(0.3, 'vigour may be any class'),
 } as const;
+
+/** Our own choices in what water a line carries; no score of a root rests on them. */
+export const waterJudgement = {
+  /** Share of the section lost where the camera's log does not say. */
+  blockedShareBySeen: judged(
+    { fine: 0.1, mass: 0.5, full: 0.95, crushed: 0.5, sag: 0.2, offset: 0.15 } as const,
+    0.5,
+    'fine roots hardly narrow a pipe, a mass takes half of it, a full pipe only seeps; a sag holds silt',
+  ),
+  /** Fall at which a yard drain is usually laid. */
+  usualSlope: judged(
+    0.01,
+    0,
+    'an eighth of an inch per foot is the least that codes ask for',
+    'chicago-plumbing-code',
+  ),
+  /** A level further from the end of a line than this is said so, metres. */
+  levelBesideM: judged(1, 0, 'lawns fall a few hundredths in a metre, as much as a short line falls in all'),
+  /** A size counts as a nominal one within this share of it. */
+  nominalSizeShare: judged(0.04, 0, 'tells 4 in from 100 mm and both from 110 mm'),
+} as const;

@@ -13,4 +13,7 @@ export const fromSquareFeet = (squareFeet: number): number => squareFeet * METRE
 
 export const toFeet = (length: number): number => length / METRES_PER_FOOT;
 export const toInches = (length: number): number => length / METRES_PER_INCH;
+/** Square metres to square feet. */
+export const toSquareFeet = (squareMetres: number): number => squareMetres / METRES_PER_FOOT ** 2;
 export const toCentimetres = (length: number): number => length * 100;
+export const toMillimetres = (length: number): number => length * 1000;

@@ -1,4 +1,5 @@
 import type { Feature, Geometry } from 'geojson';
+import { boxOf } from '../geometry/box-index.js';
 import { planeFor } from '../geometry/plane.js';
 import { lengthOf, polylineOf } from '../geometry/polyline.js';
 import type { Place } from '../model/issue.js';
@@ -73,6 +74,8 @@ function single(geometry: Geometry): Geometry {
 
 /** No drain is drawn longer in one piece; a mistyped vertex makes one round the globe, metres (judgement). */
 const LONGEST_LINE_M = 20_000;
+/** A line inside a box of this size is not measured: no mistyped point made it. */
+const SURELY_SHORT_DEGREES = 0.05;
 
 /** Turns features into a site, one at a time; what cannot be used is reported and set aside. */
 export class SiteBuilder {
@@ -205,7 +208,9 @@ export class SiteBuilder {
   }
 
   private buildLine(path: readonly LonLat[], id: string, origin: Origin, reader: PropertyReader): void {
-    const lengthM = lengthOf(polylineOf(path, planeFor(path), false));
+    const [west, south, east, north] = boxOf(path);
+    const wide = Math.max(east - west, north - south) > SURELY_SHORT_DEGREES;
+    const lengthM = wide ? lengthOf(polylineOf(path, planeFor(path), false)) : 0;
     if (lengthM <= LONGEST_LINE_M) this.drains.push(buildDrain(id, origin, path, reader, this.material));
     else reader.report('error', { code: 'too-long', lengthKm: lengthM / 1000 }, 'geometry.coordinates');
   }

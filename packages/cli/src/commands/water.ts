@@ -1,0 +1,87 @@
+import { fromInchesPerHour, runoffTable, type SurfaceKey, waterOf } from '@rootreach/core';
+import type { Args } from '../args.js';
+import { CannotDo } from '../cannot-do.js';
+import type { Command, ExitCode } from '../command.js';
+import { asOfFrom, siteOptions } from '../common-options.js';
+import { exitCodeFor } from '../exit-code.js';
+import type { Io } from '../io.js';
+import { needLines } from '../need-lines.js';
+import { pageFor, unitsFor } from '../page.js';
+import { plainIssues, reportIssues } from '../print/issues.js';
+import { json } from '../print/json.js';
+import { waterCsv } from '../print/water-csv.js';
+import { waterTable } from '../print/water-table.js';
+import { Progress } from '../progress.js';
+import { readFiles } from '../read-files.js';
+import { outputPath, writeOutput } from '../write-output.js';
+
+/** No rain that was ever measured for a minute is above this, mm/h. */
+const MOST_RAIN_MM_H = 2500;
+
+function rainFrom(args: Args): number | undefined {
+  const mm = args.number('rain-mm-h', { least: 0.1, most: MOST_RAIN_MM_H });
+  const inches = args.number('rain-in-h', { least: 0.01, most: 100 });
+  if (mm !== undefined && inches !== undefined)
+    throw new CannotDo('choose one of --rain-mm-h and --rain-in-h');
+  return inches === undefined ? mm : fromInchesPerHour(inches);
+}
+
+const surfaces = runoffTable.map(({ key }) => key);
+
+function optionsFrom(args: Args, io: Io) {
+  const rainMmPerHour = rainFrom(args);
+  const percent = args.number('slope', { least: 0.01, most: 100 });
+  const surface = args.choice<SurfaceKey>('surface', surfaces);
+  return {
+    asOf: asOfFrom(args, io),
+    ...(rainMmPerHour === undefined ? {} : { rainMmPerHour }),
+    ...(percent === undefined ? {} : { slopeRatio: percent / 100 }),
+    ...(surface === undefined ? {} : { surface }),
+  };
+}
+
+async function run(args: Args, io: Io): Promise<ExitCode> {
+  if (args.flag('json') && args.flag('csv')) throw new CannotDo('choose one of --json and --csv');
+  const options = optionsFrom(args, io);
+  const asked = args.choice('units', ['us', 'metric']);
+  const out = outputPath(args);
+  const progress = new Progress(io);
+  const { site, issues: found } = await readFiles(args, io);
+  needLines(site, found, io);
+  progress.step('Following the water', site.drains.length);
+  const result = waterOf(site, options);
+  const issues = [...found, ...result.issues];
+  reportIssues(issues, io);
+  const text = args.flag('json')
+    ? json({ ...result, issues: plainIssues(issues) })
+    : args.flag('csv')
+      ? waterCsv(result, asked ?? 'metric')
+      : waterTable(result, pageFor(unitsFor(asked, site), out, io));
+  await writeOutput(text, out, io);
+  return exitCodeFor(issues);
+}
+
+/** What every line carries, and what the rain brings. */
+export const waterCommand: Command = {
+  summary: 'what each line carries, clear and with roots, against the rain it has to carry',
+  usage: 'rootreach water FILE... [options]',
+  examples: [
+    'rootreach water yard.geojson --rain-in-h 4.2',
+    'rootreach water lines.geojson --rain-mm-h 110 --slope 1 --csv --out water.csv',
+  ],
+  options: {
+    'rain-mm-h': { value: 'N', text: 'rain to carry in mm an hour; as the site file says if not given' },
+    'rain-in-h': {
+      value: 'N',
+      text: 'the same in inches an hour; it is never made up: look it up for your place',
+    },
+    slope: { value: 'PERCENT', text: 'fall of lines whose depths and levels do not tell it' },
+    surface: {
+      value: 'KIND',
+      text: 'what the rain falls on: roof, asphalt, lawn-heavy-flat and so on; roof-or-paving if not given',
+    },
+    csv: { value: null, text: 'one row a line for a spreadsheet; metric unless --units us' },
+    ...siteOptions,
+  },
+  run,
+};
