@@ -3,7 +3,7 @@ import { CORNER_LOT, call } from './call.js';
 
 describe('what cannot be done', () => {
   it.each([
-    [['prune', CORNER_LOT], "no command 'prune'", 'check, rank, explain, learn, map'],
+    [['prune', CORNER_LOT], "no command 'prune'", 'check, rank, explain, learn, water, map'],
     [['rnak', CORNER_LOT], "no command 'rnak'", 'mean rank?'],
     [['toString', CORNER_LOT], "no command 'toString'", 'check'],
     [['rank'], 'name one or more GeoJSON files', ''],

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { bibliography } from '../../packages/core/src/sources/bibliography.js';
 import { jointTable } from '../../packages/core/src/tables/joints.js';
-import { judgement } from '../../packages/core/src/tables/judgement.js';
+import { judgement, waterJudgement } from '../../packages/core/src/tables/judgement.js';
 import { modelConstants } from '../../packages/core/src/tables/model-constants.js';
+import { pipeFlow } from '../../packages/core/src/tables/pipe-flow.js';
 import { pipeTable } from '../../packages/core/src/tables/pipes.js';
+import { runoffTable } from '../../packages/core/src/tables/runoff.js';
 import { speciesTable } from '../../packages/core/src/tables/species.js';
 import { surveyTable } from '../../packages/core/src/tables/survey.js';
 import { everyCitedValue } from '../core/tables/every-cited-value.js';
@@ -42,6 +44,8 @@ describe('every number of the tables', () => {
     jointTable,
     pipeTable,
     modelConstants,
+    pipeFlow,
+    runoffTable,
     surveyTable,
     species: Object.fromEntries(speciesTable),
   });
@@ -62,7 +66,7 @@ describe('every number of the tables', () => {
   });
 
   it('or rests on known sources where it is our own choice', () => {
-    const unknown = Object.entries(judgement).flatMap(([name, { restsOn }]) =>
+    const unknown = Object.entries({ ...judgement, ...waterJudgement }).flatMap(([name, { restsOn }]) =>
       restsOn.filter((key) => !(key in bibliography)).map((key) => `${name}: ${key}`),
     );
     expect(unknown).toEqual([]);

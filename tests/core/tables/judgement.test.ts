@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { judgement } from '../../../packages/core/src/tables/judgement.js';
+import { judgement, waterJudgement } from '../../../packages/core/src/tables/judgement.js';
 import { modelConstants } from '../../../packages/core/src/tables/model-constants.js';
 import { toPsi } from '../../../packages/core/src/units/pressure.js';
 
 describe('our own choices', () => {
   it('all carry a reason and a spread', () => {
-    for (const each of Object.values(judgement)) {
+    for (const each of [...Object.values(judgement), ...Object.values(waterJudgement)]) {
       expect(each.why.length).toBeGreaterThan(10);
       expect(each.logSd).toBeGreaterThanOrEqual(0);
       expect(each.logSd).toBeLessThanOrEqual(0.7);

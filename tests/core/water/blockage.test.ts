@@ -15,7 +15,7 @@ describe('an even lining', () => {
     [0.25, 0.6814],
     [0.3, 0.622],
     [0.5, 0.397],
-    [0.75, 0.158],
+    [0.75, 0.1575],
     [1, 0],
   ])('over %f of the section leaves %f', (blocked, left) => {
     expect(flowLeftByLining(blocked)).toBeCloseTo(left, 3);

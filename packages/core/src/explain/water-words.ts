@@ -1,4 +1,5 @@
 import type { WaterGap, WaterWarning } from '../model/water-result.js';
+import { waterJudgement } from '../tables/judgement.js';
 
 const GAPS: Readonly<Record<WaterGap, string>> = {
   'size-not-given': 'size not given',
@@ -15,6 +16,8 @@ const GAPS: Readonly<Record<WaterGap, string>> = {
 
 /** Why something of a line's water cannot be said. */
 export const wordWaterGap = (gap: WaterGap): string => GAPS[gap];
+
+const USUAL_PERCENT = 100 * waterJudgement.usualSlope.value;
 
 /** Numbers that stand in the warnings, with their units as the reader wants them. */
 export interface WaterNumbers {
@@ -41,7 +44,7 @@ export function wordWaterWarning(warning: WaterWarning, numbers: WaterNumbers): 
     case 'may-not-clean-itself':
       return `may not clean itself if it is rough: ${velocity} full, ${cleansing} wanted`;
     case 'usual-slope-not-enough':
-      return `laid at the usual 1 % it would not clean itself: ${cleansing} takes a fall of ${slopeNeeded}`;
+      return `laid at the usual ${USUAL_PERCENT} % it would not clean itself: ${cleansing} takes a fall of ${slopeNeeded}`;
     case 'too-small':
       return 'too small for this rain: it backs up even when clear';
     case 'may-be-too-small':

@@ -24,7 +24,7 @@ export function waterAssumptions(inputs: WaterInputs, place: WorstPlace | null):
     assume(
       'slope',
       slope.slope as number,
-      'a spot level stands over a metre from the end that it is used for',
+      'a spot level stands over 3 ft (1 m) from the end that it is used for',
     );
   }
   if (line.flowBasis === 'as-drawn') assume('flow', 'as drawn', 'nothing tells which end is the lower one');
