@@ -3,7 +3,12 @@ import type { Band, KnownTrouble } from '../../../packages/core/src/model/result
 import type { Seen } from '../../../packages/core/src/model/site.js';
 import { bandOf } from '../../../packages/core/src/risk/band.js';
 
-const seen = (what: Seen): KnownTrouble => ({ seen: what, year: 2025, blockedShare: null });
+const seen = (what: Seen): KnownTrouble => ({
+  seen: what,
+  year: 2025,
+  blockedShare: null,
+  reel: { from: 'B1', direction: 'upstream', atM: 3, toM: 4 },
+});
 
 describe('the band of a segment', () => {
   it.each<[number, Band]>([

@@ -20,7 +20,7 @@ function Odds({ segment }: { readonly segment: SegmentResult }) {
       <p class="odds-range">{range}</p>
       <ChanceBar chance={segment.chance} band={segment.band} />
       <p class="quiet">
-        {w.score(segment.score)}. {segment.inWorstTenth !== null && w.worstTenth(segment.inWorstTenth)}
+        {w.score(segment.score)}. {w.worstTenth(segment.inWorstTenth)}
       </p>
     </section>
   );

@@ -15,7 +15,7 @@ import { factorLines } from './factor-lines.js';
 import { depth, length, span, trunk, type Units } from './lengths.js';
 import { printable } from './printable.js';
 import type { Page } from './rank-table.js';
-import { knownPhrase } from './segment-phrases.js';
+import { knownPhrase, reelPhrase } from './segment-phrases.js';
 import { siteTitle } from './site-title.js';
 import { type SourceUse, wordSource } from './source-list.js';
 import { lineName, whereOf } from './where.js';
@@ -57,18 +57,14 @@ function whereLines({ segment, line }: Explained, units: Units): string[] {
   ];
 }
 
-function chanceLines({ segment, horizonYears, segments }: Explained): string[] {
+function chanceLines({ segment, horizonYears, segments }: Explained, units: Units): string[] {
   const { chance, inWorstTenth, known } = segment;
   const what = known === null ? 'that roots get in' : 'that it is stopped up';
   const seen = knownPhrase(segment);
   return [
-    ...(seen === null ? [] : [`On record and not dealt with since: ${seen}.`]),
+    ...(seen === null ? [] : [`On record and not dealt with since: ${seen}, ${reelPhrase(segment, units)}.`]),
     `${capital(wordChance(chance))}, ${what} within ${count(horizonYears, 'year')}: ${chanceRange(chance)}. The true chance should lie in that range 8 times in 10.`,
-    `Rank ${segment.rank} of ${count(segments, 'segment')}. ${
-      inWorstTenth === null
-        ? 'How sure that rank is was not worked out for so many.'
-        : `That it is really among the worst tenth is ${percent(inWorstTenth)} % sure.`
-    }`,
+    `Rank ${segment.rank} of ${count(segments, 'segment')}. That it is really among the worst tenth is ${percent(inWorstTenth)} % sure.`,
   ];
 }
 
@@ -131,7 +127,7 @@ export function explanation(given: Explained, page: Page): string {
     wrap(`${siteTitle(site)}, as of ${asOf}.`, width),
     '',
     ...section('Where', whereLines(explained, units), page),
-    ...section('Chance', chanceLines(explained), page),
+    ...section('Chance', chanceLines(explained, units), page),
     ...section('Trees', treeLines(explained, units), page),
     ...section('Ways in', wayLines(explained), page),
     ...section('Inside', insideLines(explained, units), page),

@@ -36,7 +36,7 @@ function columnsIn(units: Units): Column[] {
     ['chance_low', (s) => rounded(s.chance.low, 4)],
     ['chance_likely', (s) => rounded(s.chance.likely, 4)],
     ['chance_high', (s) => rounded(s.chance.high, 4)],
-    ['in_worst_tenth', (s) => (s.inWorstTenth === null ? null : rounded(s.inWorstTenth, 3))],
+    ['in_worst_tenth', (s) => rounded(s.inWorstTenth, 3)],
     ['seen', (s) => s.known?.seen ?? null],
     long('start', (s) => s.startM),
     long('end', (s) => s.endM),

@@ -1,6 +1,6 @@
 import { adviceFor, type Driver, reasonFor, type SegmentResult } from '@rootreach/core';
 import { fall, percent } from './chance.js';
-import { length, type Units } from './lengths.js';
+import { length, span, type Units } from './lengths.js';
 
 const SEEN = {
   clear: 'seen clear',
@@ -16,6 +16,15 @@ const SEEN = {
 export function knownPhrase({ known }: SegmentResult): string | null {
   if (known === null) return null;
   return known.year === null ? SEEN[known.seen] : `${SEEN[known.seen]} in ${Math.floor(known.year)}`;
+}
+
+/** Where the reel was when it saw that: `at 31 to 36 ft by the reel, upstream from CO2`. */
+export function reelPhrase({ known }: SegmentResult, units: Units): string | null {
+  if (known === null) return null;
+  const { from, direction, atM, toM } = known.reel;
+  const at = toM > atM ? span(atM, toM, units) : length(atM, units);
+  const start = from === 'start' || from === 'end' ? `the ${from} of the line as drawn` : from;
+  return `at ${at} by the reel, ${direction} from ${start}`;
 }
 
 /** The tree that brings most: `American elm (elm) 10 ft away brings 83 %`. */

@@ -64,6 +64,13 @@ export interface KnownTrouble {
   readonly seen: Seen;
   readonly year: number | null;
   readonly blockedShare: number | null;
+  /** Where it is by the reel: what it went in at, the way it ran, and its counter. */
+  readonly reel: {
+    readonly from: string;
+    readonly direction: 'upstream' | 'downstream';
+    readonly atM: number;
+    readonly toM: number;
+  };
 }
 
 export interface SegmentResult {

@@ -43,6 +43,17 @@ const meets = (placed: PlacedFinding, fromM: number, toM: number): boolean =>
     ? placed.fromM >= fromM && (placed.fromM < toM || placed.fromM === toM)
     : Math.min(placed.toM, toM) - Math.max(placed.fromM, fromM) > 0;
 
+function troubleOf({ finding, direction }: PlacedFinding): KnownTrouble {
+  const { seen, year, blockedShare, from, atM, toM } = finding;
+  const reel = {
+    from: from ?? 'start',
+    direction,
+    atM: Math.min(atM, toM ?? atM),
+    toM: Math.max(atM, toM ?? atM),
+  };
+  return { seen, year, blockedShare, reel };
+}
+
 /** Trouble known in a stretch and not dealt with since: the newest sight of it, the worst of one day. */
 export function knownIn(
   line: LineModel,
@@ -50,16 +61,15 @@ export function knownIn(
   fromM: number,
   toM: number,
 ): KnownTrouble | null {
-  let best: Finding | null = null;
+  let best: PlacedFinding | null = null;
   for (const placed of findings) {
     const { finding } = placed;
     if (!meets(placed, fromM, toM) || dealtWith(line, finding)) continue;
-    const [year, bestYear] = [finding.year ?? -Infinity, best?.year ?? -Infinity];
-    const worse = best === null || SEVERITY[finding.seen] > SEVERITY[best.seen];
-    if (year > bestYear || (year === bestYear && worse)) best = finding;
+    const [year, bestYear] = [finding.year ?? -Infinity, best?.finding.year ?? -Infinity];
+    const worse = best === null || SEVERITY[finding.seen] > SEVERITY[best.finding.seen];
+    if (year > bestYear || (year === bestYear && worse)) best = placed;
   }
-  if (best === null || best.seen === 'clear') return null;
-  return { seen: best.seen, year: best.year, blockedShare: best.blockedShare };
+  return best === null || best.finding.seen === 'clear' ? null : troubleOf(best);
 }
 
 /** A counter is no finer than this: a line drawn a hair longer than it was read is still seen to its end, metres. */
