@@ -1,5 +1,5 @@
 import { lonLatOf, type Plane } from '../geometry/plane.js';
-import { type Polyline, pointAt, polylineOf } from '../geometry/polyline.js';
+import { type Polyline, polylineOf } from '../geometry/polyline.js';
 import type { Issue } from '../model/issue.js';
 import type { Drain, FittingType, Site } from '../model/site.js';
 import { fittingJoints } from '../tables/fitting-joints.js';
@@ -193,7 +193,3 @@ export function flowIssue(line: LineModel): Issue | null {
 export function coordinatesOf(line: LineModel, points: readonly (readonly [number, number])[]): number[][] {
   return points.map(([x, y]) => lonLatOf(line.plane, x, y).map((v) => Math.round(v * 1e9) / 1e9));
 }
-
-/** Point of a line at a station, plane metres. */
-export const placeAt = (line: LineModel, stationM: number): [number, number] =>
-  pointAt(line.polyline, stationM);

@@ -108,25 +108,31 @@ function sightOf(ground: Ground, ax: number, ay: number, bx: number, by: number,
 export function addLoad(inputs: LoadInputs, from: number, to: number, load: Load): void {
   const { openings, near, clock, horizon, ground, reachScale, clockScale, treeFactor } = inputs;
   const { sinceDug, ageFactor } = clock;
-  const { perYear } = load;
+  const { weights } = horizon;
+  const { perYear, byTree, byWayAndVigour } = load;
+  // columns held in locals: the engine need not look them up again after every write
+  const { x: openingX, y: openingY, way: ways, rate: rates } = openings;
+  const { x: treeX, y: treeY, search2, structural2, spreadMPerYear, vigour, decay, weight } = near;
   const moments = perYear.length;
+  const closer = 1 / reachScale;
   const cut = cutClock(clock, clockScale);
   const n = near.count;
   let total = 0;
   let reachPull = 0;
   let clockPull = 0;
   for (let p = from; p < to; p++) {
-    const px = openings.x[p] as number;
-    const py = openings.y[p] as number;
-    const way = openings.way[p] as number;
+    const px = openingX[p] as number;
+    const py = openingY[p] as number;
+    const way = ways[p] as number;
+    const rate = rates[p] as number;
     for (let i = 0; i < n; i++) {
-      const dx = px - (near.x[i] as number);
-      const dy = py - (near.y[i] as number);
-      const d2 = dx * dx + dy * dy;
-      if (d2 > (near.search2[i] as number)) continue;
-      let base = openings.rate[p] as number;
+      const ax = treeX[i] as number;
+      const ay = treeY[i] as number;
+      const d2 = (px - ax) * (px - ax) + (py - ay) * (py - ay);
+      if (d2 > (search2[i] as number)) continue;
+      let base = rate;
       if (way === WAY_CRUSH) {
-        const r2 = d2 / (near.structural2[i] as number);
+        const r2 = d2 / (structural2[i] as number);
         if (r2 > CRUSH_RADII_2) continue;
         base *= expOfMinus(r2);
       }
@@ -135,23 +141,22 @@ export function addLoad(inputs: LoadInputs, from: number, to: number, load: Load
       let seen = d;
       let round: number | null = null;
       if (ground !== null) {
-        const sight = sightOf(ground, near.x[i] as number, near.y[i] as number, px, py, d);
+        const sight = sightOf(ground, ax, ay, px, py, d);
         seen = sight.seen;
         round = sight.round;
         if (round !== null && way === WAY_CRUSH) base *= BARRIER;
       }
-      const tau =
-        Math.min(CLOCK_MAX, Math.max(CLOCK_MIN, d / (near.spreadMPerYear[i] as number))) * clockScale;
+      const tau = Math.min(CLOCK_MAX, Math.max(CLOCK_MIN, d / (spreadMPerYear[i] as number))) * clockScale;
       let sum = 0;
       for (let k = 0; k < moments; k++) {
         const column = i * moments + k;
-        let r = base * (near.weight[column] as number);
+        let r = base * (weight[column] as number);
         let fall = 0;
         if (way !== WAY_CRUSH) {
-          const decay = (near.decay[column] as number) / reachScale;
-          fall = decay * seen;
+          const perM = (decay[column] as number) * closer;
+          fall = perM * seen;
           let presence = expOfMinus(fall);
-          if (round !== null) presence = Math.max(BARRIER * presence, expOfMinus(decay * round));
+          if (round !== null) presence = Math.max(BARRIER * presence, expOfMinus(perM * round));
           r *= presence;
           if (way === WAY_JOINT) r *= ageFactor[k] as number;
         }
@@ -169,15 +174,15 @@ export function addLoad(inputs: LoadInputs, from: number, to: number, load: Load
         }
         r *= back;
         perYear[k] = (perYear[k] as number) + r;
-        const entries = r * (horizon.weights[k] as number);
+        const entries = r * (weights[k] as number);
         sum += entries;
         clockPull -= entries * pull;
         reachPull += entries * fall;
       }
       total += sum;
-      load.byTree[i] = (load.byTree[i] as number) + sum;
-      const slot = way * VIGOUR_CLASSES + (near.vigour[i] as number);
-      load.byWayAndVigour[slot] = (load.byWayAndVigour[slot] as number) + sum;
+      byTree[i] = (byTree[i] as number) + sum;
+      const slot = way * VIGOUR_CLASSES + (vigour[i] as number);
+      byWayAndVigour[slot] = (byWayAndVigour[slot] as number) + sum;
     }
   }
   load.total += total;

@@ -51,53 +51,112 @@ function sizeWeight(stemM: number): number {
 const stemSince = (row: SpeciesRow, years: number): Metres =>
   stemAfter(row, metres(PLANTED_STEM_M), Math.max(0, years));
 
-/** Trees grown to every moment of the horizon and put into an index. */
-export function treeFieldOf(site: Site, nowYear: number, horizon: Horizon): TreeField {
-  const { trees } = site;
-  const n = trees.length;
-  const moments = horizon.yearsAhead.length;
-  const ground = soilFactor(site.soil);
-  const lon = new Float64Array(n);
-  const lat = new Float64Array(n);
-  const reachM = new Float64Array(n * moments);
-  const weight = new Float64Array(n * moments);
-  const vigour = new Uint8Array(n);
-  const structuralM = new Float64Array(n);
-  const spreadMPerYear = new Float64Array(n);
-  const searchM = new Float64Array(n);
-  const extraLogSd = new Float64Array(n);
-  const sizeOf = (tree: number): TreeSize => treeSize(trees[tree] as Tree, nowYear);
-  for (let i = 0; i < n; i++) {
-    const tree = trees[i] as Tree;
-    lon[i] = tree.position[0];
-    lat[i] = tree.position[1];
-    const { row, stemDiameter, crownRadius, stemBasis, extraLogSd: extra } = sizeOf(i);
+/** Trees of one kind and trunk of which nothing else is known: they grow alike, and a town has a hundred of each. */
+class Twins {
+  private readonly bySpecies = new Map<string, Map<number, number>>();
+
+  /** Number of an earlier tree that is the same but for its place, or null; then this one is remembered. */
+  earlier(tree: Tree, number: number): number | null {
+    const { stemDiameterM, canopyRadiusM, plantedYear, felledYear } = tree;
+    if (stemDiameterM === null || canopyRadiusM !== null || plantedYear !== null || felledYear !== null)
+      return null;
+    let stems = this.bySpecies.get(tree.species.key);
+    if (stems === undefined) {
+      stems = new Map();
+      this.bySpecies.set(tree.species.key, stems);
+    }
+    const found = stems.get(stemDiameterM);
+    if (found === undefined) stems.set(stemDiameterM, number);
+    return found ?? null;
+  }
+}
+
+/** Fills the columns of a field, tree by tree. */
+class FieldColumns {
+  readonly lon: Float64Array;
+  readonly lat: Float64Array;
+  readonly reachM: Float64Array;
+  readonly weight: Float64Array;
+  readonly vigour: Uint8Array;
+  readonly structuralM: Float64Array;
+  readonly spreadMPerYear: Float64Array;
+  readonly searchM: Float64Array;
+  readonly extraLogSd: Float64Array;
+
+  constructor(
+    count: number,
+    private readonly nowYear: number,
+    private readonly yearsAhead: readonly number[],
+    private readonly ground: number,
+  ) {
+    const column = (): Float64Array => new Float64Array(count);
+    this.lon = column();
+    this.lat = column();
+    this.reachM = new Float64Array(count * yearsAhead.length);
+    this.weight = new Float64Array(count * yearsAhead.length);
+    this.vigour = new Uint8Array(count);
+    this.structuralM = column();
+    this.spreadMPerYear = column();
+    this.searchM = column();
+    this.extraLogSd = column();
+  }
+
+  place(i: number, tree: Tree): void {
+    this.lon[i] = tree.position[0];
+    this.lat[i] = tree.position[1];
+  }
+
+  copy(i: number, from: number): void {
+    const moments = this.yearsAhead.length;
+    this.reachM.copyWithin(i * moments, from * moments, (from + 1) * moments);
+    this.weight.copyWithin(i * moments, from * moments, (from + 1) * moments);
+    this.vigour[i] = this.vigour[from] as number;
+    for (const column of [this.structuralM, this.spreadMPerYear, this.searchM, this.extraLogSd]) {
+      column[i] = column[from] as number;
+    }
+  }
+
+  grow(i: number, tree: Tree, size: TreeSize): void {
+    const { row, stemDiameter, crownRadius, stemBasis } = size;
     // years back to the planting that the stem of now was taken from
-    const back = stemBasis === 'planting' ? nowYear - (tree.plantedYear as number) : null;
-    extraLogSd[i] = extra;
+    const back = stemBasis === 'planting' ? this.nowYear - (tree.plantedYear as number) : null;
     const vigourClass = row.vigour.value;
-    vigour[i] = vigourClass - 1;
-    structuralM[i] = structuralRadius(stemDiameter);
-    spreadMPerYear[i] = rootSpreadRate(vigourClass);
+    const vigourWeight = judgement.vigourWeights.value[vigourClass - 1] as number;
+    this.extraLogSd[i] = size.extraLogSd;
+    this.vigour[i] = vigourClass - 1;
+    this.structuralM[i] = structuralRadius(stemDiameter);
+    this.spreadMPerYear[i] = rootSpreadRate(vigourClass);
     const usualNow = crownOfStem(row, stemDiameter);
-    for (let k = 0; k < moments; k++) {
-      const ahead = horizon.yearsAhead[k] as number;
+    let column = i * this.yearsAhead.length;
+    for (const ahead of this.yearsAhead) {
       const stem =
         back !== null && ahead < 0 ? stemSince(row, back + ahead) : stemAfter(row, stemDiameter, ahead);
       const crown = stem === stemDiameter ? crownRadius : crownAfter(row, crownRadius, usualNow, stem);
-      reachM[i * moments + k] = reachOf(row, stem, crown, ground);
-      weight[i * moments + k] =
-        (judgement.vigourWeights.value[vigourClass - 1] as number) *
-        sizeWeight(stem) *
-        aliveShare(tree, nowYear + ahead);
+      this.reachM[column] = reachOf(row, stem, crown, this.ground);
+      this.weight[column] = vigourWeight * sizeWeight(stem) * aliveShare(tree, this.nowYear + ahead);
+      column++;
     }
-    searchM[i] = SEARCH_REACHES * (reachM[i * moments + moments - 1] as number);
+    this.searchM[i] = SEARCH_REACHES * (this.reachM[column - 1] as number);
   }
+}
+
+/** Trees grown to every moment of the horizon and put into an index. */
+export function treeFieldOf(site: Site, nowYear: number, horizon: Horizon): TreeField {
+  const { trees } = site;
+  const columns = new FieldColumns(trees.length, nowYear, horizon.yearsAhead, soilFactor(site.soil));
+  const sizeOf = (tree: number): TreeSize => treeSize(trees[tree] as Tree, nowYear);
+  const twins = new Twins();
+  trees.forEach((tree, i) => {
+    columns.place(i, tree);
+    const twin = twins.earlier(tree, i);
+    if (twin === null) columns.grow(i, tree, sizeOf(i));
+    else columns.copy(i, twin);
+  });
+  const { lon, lat, reachM, weight, vigour, structuralM, spreadMPerYear, searchM, extraLogSd } = columns;
   return {
     trees,
     sizeOf,
-    extraLogSd,
-    moments,
+    moments: horizon.yearsAhead.length,
     lon,
     lat,
     reachM,
@@ -106,6 +165,7 @@ export function treeFieldOf(site: Site, nowYear: number, horizon: Horizon): Tree
     structuralM,
     spreadMPerYear,
     searchM,
+    extraLogSd,
     index: indexAround(
       trees.map((t) => t.position),
       searchM,
