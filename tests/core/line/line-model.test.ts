@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { depthAt, type LineModel, layOutLines, placeAt } from '../../../packages/core/src/line/line-model.js';
+import { pointAt } from '../../../packages/core/src/geometry/polyline.js';
+import { depthAt, type LineModel, layOutLines } from '../../../packages/core/src/line/line-model.js';
 import { type Scene, scene } from '../../scenes/scene.js';
 
 const path = [
@@ -17,8 +18,8 @@ const main = (more: Readonly<Record<string, unknown>> = {}): Scene =>
 
 describe('a line made ready', () => {
   it('is laid out from its outlet end', () => {
-    const [x] = placeAt(laidOut(main()), 0);
-    const [reversedX] = placeAt(laidOut(main({ flow: 'reversed' })), 0);
+    const [x] = pointAt(laidOut(main()).polyline, 0);
+    const [reversedX] = pointAt(laidOut(main({ flow: 'reversed' })).polyline, 0);
     expect(x).toBeCloseTo(6, 6);
     expect(reversedX).toBeCloseTo(-6, 6);
   });
