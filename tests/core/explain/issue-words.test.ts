@@ -27,6 +27,8 @@ const samples: { readonly [Code in IssueCode]: Omit<Extract<IssueDetail, { code:
   'zero-length': {},
   'too-long': { lengthKm: 22_000 },
   'bad-value': { expected: 'a number', got: '"thick"' },
+  'misspelt-property': { name: 'instaled', meant: 'installed' },
+  'odd-depth': { depthM: 5.5 },
   'missing-value': { expected: 'an elevation' },
   'wrong-geometry': { expected: 'Point', got: 'LineString' },
   'units-disagree': { first: 'piece_m', second: 'piece_ft' },

@@ -34,7 +34,6 @@ describe('pipe materials in free text', () => {
     ['galvanized steel', 'cast-iron', 'guess'],
     ['ACP', 'asbestos-cement', 'likely'],
     ['asbestos cement', 'asbestos-cement', 'exact'],
-    ['Transite', 'asbestos-cement', 'likely'],
     ['ABS', 'abs', 'exact'],
     ['sch 40', 'pvc-sch40', 'exact'],
     ['Sch. 40 PVC', 'pvc-sch40', 'exact'],
@@ -71,7 +70,6 @@ describe('pipe materials in free text', () => {
     ['concreet', 'concrete', 'likely'],
     ['corugated', 'hdpe-corrugated', 'likely'],
     ['vitrifed', 'clay', 'likely'],
-    ['tranzite', 'asbestos-cement', 'likely'],
     ['bitumenous fibre', 'bituminous-fibre', 'exact'],
   ] as const)('%s is %s (%s)', (text, key, certainty) => {
     expect(resolveMaterial(text)).toMatchObject({ text, key, certainty });

@@ -13,11 +13,13 @@ const seen = (what: Seen): KnownTrouble => ({
 describe('the band of a segment', () => {
   it.each<[number, Band]>([
     [0, 'leave'],
-    [4.99, 'leave'],
+    [4.49, 'leave'],
+    [4.5, 'watch'],
     [5, 'watch'],
-    [19.99, 'watch'],
+    [19.49, 'watch'],
     [20, 'inspect'],
-    [49.99, 'inspect'],
+    [49.49, 'inspect'],
+    [49.5, 'act'],
     [50, 'act'],
     [100, 'act'],
   ])('at a score of %d is %s where nothing was seen', (score, band) => {

@@ -38,7 +38,7 @@ function middle(segment: SegmentResult): L.LatLng {
     : (points[Math.floor(points.length / 2)] ?? bounds.getCenter());
 }
 
-/** Beside the line, not on it: across its direction on the screen, to the right if that is free. */
+/** Beside the line, not on it: across its direction on the screen, to the right if that is free, else further out. */
 function beside(map: L.Map, segment: SegmentResult): Shift[] {
   const path = segment.geometry.coordinates;
   const from = map.latLngToContainerPoint(latLng(path[0] ?? []));
@@ -46,7 +46,10 @@ function beside(map: L.Map, segment: SegmentResult): Shift[] {
   const run = to.distanceTo(from) || 1;
   const across: [number, number] = [(from.y - to.y) / run, (to.x - from.x) / run];
   const turn = across[0] < -0.2 || (across[0] < 0.2 && across[1] > 0) ? -1 : 1;
-  return [1, -1].map((way) => [across[0] * turn * way * TAG_GAP, across[1] * turn * way * TAG_GAP]);
+  return [1, -1, 1.7, -1.7].map((way) => [
+    across[0] * turn * way * TAG_GAP,
+    across[1] * turn * way * TAG_GAP,
+  ]);
 }
 
 function tags(map: L.Map, segments: readonly SegmentResult[]): Label[] {

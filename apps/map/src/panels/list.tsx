@@ -37,7 +37,12 @@ function Row({ segment }: { readonly segment: SegmentResult }) {
         <span class="row-text">
           <BandWord band={segment.band} />
           <span class="row-where">{words.list.row(segment, units)}</span>
-          <span class="row-odds">{oddsOf(segment)}</span>
+          {segment.known && (
+            <span class="row-odds">
+              {words.card.known(words.seen[segment.known.seen], segment.known.year)}
+            </span>
+          )}
+          {!segment.known && <span class="row-odds">{oddsOf(segment)}</span>}
           <span class="row-tree">{whyOf(segment, units)}</span>
         </span>
         <span class="row-go" aria-hidden="true">

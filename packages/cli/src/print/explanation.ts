@@ -57,14 +57,22 @@ function whereLines({ segment, line }: Explained, units: Units): string[] {
   ];
 }
 
+/** Roots were seen where no tree of the file reaches: the file is short of a tree, not the ground of roots. */
+const UNEXPLAINED = 'No tree in the file explains it: look for one that is missing, perhaps next door.';
+
 function chanceLines({ segment, horizonYears, segments }: Explained, units: Units): string[] {
   const { chance, inWorstTenth, known } = segment;
   const what = known === null ? 'that roots get in' : 'that it is stopped up';
   const seen = knownPhrase(segment);
+  const rank = `Rank ${segment.rank} of ${count(segments, 'segment')}`;
+  const odds = `${capital(wordChance(chance))}, ${what} within ${count(horizonYears, 'year')}: ${chanceRange(chance)}. The true chance should lie in that range 8 times in 10.`;
+  if (seen === null) {
+    return [odds, `${rank}. That it is really among the worst tenth is ${percent(inWorstTenth)} % sure.`];
+  }
   return [
-    ...(seen === null ? [] : [`On record and not dealt with since: ${seen}, ${reelPhrase(segment, units)}.`]),
-    `${capital(wordChance(chance))}, ${what} within ${count(horizonYears, 'year')}: ${chanceRange(chance)}. The true chance should lie in that range 8 times in 10.`,
-    `Rank ${segment.rank} of ${count(segments, 'segment')}. That it is really among the worst tenth is ${percent(inWorstTenth)} % sure.`,
+    `On record and not dealt with since: ${seen}, ${reelPhrase(segment, units)}.`,
+    segment.trees.length === 0 ? UNEXPLAINED : odds,
+    `${rank}, by what was seen.`,
   ];
 }
 

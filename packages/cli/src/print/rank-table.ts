@@ -25,8 +25,9 @@ const INDENT = 6;
 /** Stands for a chance where too little is known. */
 const NO_ODDS = '?';
 
-const odds = ({ band, chance }: SegmentResult): string =>
-  band === 'cannot-say' ? NO_ODDS : chanceRange(chance);
+/** No odds either where something was seen that no tree of the file explains. */
+const odds = ({ band, chance, known, trees }: SegmentResult): string =>
+  band === 'cannot-say' || (known !== null && trees.length === 0) ? NO_ODDS : chanceRange(chance);
 
 /** Widths of the columns that stand before the place. */
 interface Columns {

@@ -48,11 +48,15 @@ export function wordIssue(issue: Issue): string {
     case 'projected-coordinates':
       return `${issue.x}, ${issue.y} look like metres or feet of a grid, not degrees; set aside (convert to WGS 84 first)`;
     case 'too-long':
-      return `a line of ${Math.round(issue.lengthKm)} km, as if a point were mistyped; set aside`;
+      return `a line of ${Math.round(issue.lengthKm)} km, as if a point were mistyped; left out`;
     case 'zero-length':
       return 'the line has no length; left out';
     case 'bad-value':
       return `expected ${issue.expected}, got ${issue.got}; set aside`;
+    case 'misspelt-property':
+      return `property "${issue.name}" is not known and was not used: is "${issue.meant}" meant?`;
+    case 'odd-depth':
+      return `a pipe ${metresText(issue.depthM)} deep: check the unit; used as it is`;
     case 'missing-value':
       return `missing: ${issue.expected}; set aside`;
     case 'wrong-geometry':

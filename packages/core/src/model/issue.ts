@@ -42,6 +42,8 @@ export type IssueDetail =
   | { readonly code: 'zero-length' }
   | { readonly code: 'too-long'; readonly lengthKm: number }
   | { readonly code: 'bad-value'; readonly expected: string; readonly got: string }
+  | { readonly code: 'misspelt-property'; readonly name: string; readonly meant: string }
+  | { readonly code: 'odd-depth'; readonly depthM: number }
   | { readonly code: 'missing-value'; readonly expected: string }
   | { readonly code: 'wrong-geometry'; readonly expected: string; readonly got: string }
   | { readonly code: 'units-disagree'; readonly first: string; readonly second: string }

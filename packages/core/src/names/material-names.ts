@@ -19,7 +19,7 @@ export const materialNames: readonly MaterialName[] = [
   ],
   [/\b(?:fib(?:re|er)) (?:conduit|pipe)\b/, 'bituminous-fibre', 'likely'],
   [/\basbestos\b/, 'asbestos-cement', 'exact'],
-  [/\b(?:acp|ac|transite)\b/, 'asbestos-cement', 'likely'],
+  [/\b(?:acp|ac)\b/, 'asbestos-cement', 'likely'],
   [/\babs\b/, 'abs', 'exact'],
   [/\b(?:sch(?:edule|ed)?\.? ?\d*|s) ?40\b/, 'pvc-sch40', 'exact'],
   [/\bsch(?:edule|ed)?\.? ?80\b/, 'pvc-sch40', 'guess'],
@@ -69,5 +69,5 @@ export const materialNames: readonly MaterialName[] = [
 /** Whole words that may be mended when one letter slipped. */
 export const materialWords: readonly string[] = [
   ...['asbestos', 'bituminous', 'brick', 'concrete', 'corrugated', 'ductile', 'earthenware', 'flexible'],
-  ...['perforated', 'polyethylene', 'schedule', 'slotted', 'terracotta', 'transite', 'vitrified', 'welded'],
+  ...['perforated', 'polyethylene', 'schedule', 'slotted', 'terracotta', 'vitrified', 'welded'],
 ];

@@ -14,9 +14,11 @@ const SUSPECT: readonly KnownTrouble['seen'][] = ['fine', 'sag', 'offset'];
 export function bandOf(score: number, known: KnownTrouble | null, tooLittleKnown: boolean): Band {
   if (known !== null && SEVERE.includes(known.seen)) return 'act';
   const limits = judgement.bandLimits.value;
-  if (score >= limits.act) return 'act';
+  // judged by the whole per cent that people are shown: `50 %` is never called `inspect`
+  const shown = Math.round(score);
+  if (shown >= limits.act) return 'act';
   if (known !== null && SUSPECT.includes(known.seen)) return 'inspect';
   if (tooLittleKnown) return 'cannot-say';
-  if (score >= limits.inspect) return 'inspect';
-  return score >= limits.watch ? 'watch' : 'leave';
+  if (shown >= limits.inspect) return 'inspect';
+  return shown >= limits.watch ? 'watch' : 'leave';
 }

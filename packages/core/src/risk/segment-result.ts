@@ -11,6 +11,7 @@ import type { Tree } from '../model/site.js';
 import { soilFactor } from '../roots/reach.js';
 import { treeAssumptions } from '../roots/tree-size.js';
 import { type Zones, zonesOf } from '../roots/zones.js';
+import { judgement } from '../tables/judgement.js';
 import { bandOf } from './band.js';
 import type { PreparedLine, RiskContext } from './context.js';
 import { driversOf } from './drivers.js';
@@ -158,7 +159,11 @@ export function segmentResult(context: RiskContext, ranked: RankedSegment): Segm
     drivers: driversOf(context, prepared, i, load),
     assumed: assumedFor(context, prepared, trees),
     reach: reachFor(line, fromM, toM),
-    nextLook: String(nextLookYear(load.perYear, context.horizon, context.nowYear, unseen)),
+    nextLook: String(
+      known === null
+        ? nextLookYear(load.perYear, context.horizon, context.nowYear, unseen)
+        : Math.floor(context.nowYear + judgement.nextLook.value.minYears),
+    ),
     geometry: { type: 'LineString', coordinates: coordinatesOf(line, sliceOf(line.polyline, fromM, toM)) },
   };
 }

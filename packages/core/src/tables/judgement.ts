@@ -21,7 +21,7 @@ const judged = <T>(value: T, logSd: number, why: string, ...restsOn: readonly So
 /** A spread that replaces a missing input. */
 const spread = (logSd: number, why: string): Judged<1> => judged(1, logSd, why);
 
-/** Every number of the model that is our own choice, in one place, with its spread. */
+/** Every number of the model's relations that is our own choice, with its spread; those of a pipe, a joint or a species stand in its row. */
 export const judgement = {
   /** Entries per joint and year at pressure 1 and 0.6 m depth, unsealed rigid joint. */
   entryRatePerJointYear: judged(

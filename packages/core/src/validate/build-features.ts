@@ -15,7 +15,7 @@ import type {
 import type { MaterialMatch } from '../model/species-match.js';
 import type { JointKey } from '../tables/pipe-row.js';
 import type { PropertyReader } from './property-reader.js';
-import { quantities } from './quantity-names.js';
+import { type NamedQuantity, quantities } from './quantity-names.js';
 
 /** The parsed position itself where it is a plain pair: a town has a million of them. */
 export function lonLat(position: Position): LonLat {
@@ -45,6 +45,17 @@ function materialOf(reader: PropertyReader, resolve: (text: string | null) => Ma
   return match;
 }
 
+/** Deeper than house and street lines lie: inches written as feet, more often than not, metres (judgement). */
+const ODD_DEPTH_M = 5;
+
+function depthOf(reader: PropertyReader, quantity: NamedQuantity): number | null {
+  const depthM = reader.quantity(quantity);
+  if (depthM !== null && depthM > ODD_DEPTH_M) {
+    reader.report('warning', { code: 'odd-depth', depthM }, 'properties');
+  }
+  return depthM;
+}
+
 export function buildDrain(
   id: string,
   origin: Origin,
@@ -67,8 +78,8 @@ export function buildDrain(
     joint: reader.text('joint') as JointKey | null,
     sealed: reader.flag('sealed'),
     sealMPa: reader.number('seal_mpa'),
-    depthStartM: reader.quantity(quantities.depthStart),
-    depthEndM: reader.quantity(quantities.depthEnd),
+    depthStartM: depthOf(reader, quantities.depthStart),
+    depthEndM: depthOf(reader, quantities.depthEnd),
     installedYear: reader.year('installed'),
     dugYear: reader.year('dug'),
     cutYear: reader.year('cut'),

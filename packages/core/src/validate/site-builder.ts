@@ -33,6 +33,7 @@ import {
 import { buildTree } from './build-tree.js';
 import { guessKind, type Properties } from './columns.js';
 import { Ids } from './ids.js';
+import { misspelt } from './misspelt.js';
 import { checkProperties, PropertyReader, tidy } from './property-reader.js';
 import { schemaFor } from './schema-for.js';
 import { type FeatureKind, featureSchemas } from './schemas.js';
@@ -126,6 +127,10 @@ export class SiteBuilder {
       });
       return;
     }
+    for (const slip of misspelt(kind, raw)) {
+      const path = `properties.${slip.name}`;
+      this.issues.add({ code: 'misspelt-property', severity: 'warning', ...slip, place: { ...place, path } });
+    }
     const values = tidy(raw);
     if (!checkProperties(schemaFor(kind, values), values, place, this.issues)) return;
     this.build(kind, geometry, id, { file, index }, values, place);
@@ -212,7 +217,7 @@ export class SiteBuilder {
     const wide = Math.max(east - west, north - south) > SURELY_SHORT_DEGREES;
     const lengthM = wide ? lengthOf(polylineOf(path, planeFor(path), false)) : 0;
     if (lengthM <= LONGEST_LINE_M) this.drains.push(buildDrain(id, origin, path, reader, this.material));
-    else reader.report('error', { code: 'too-long', lengthKm: lengthM / 1000 }, 'geometry.coordinates');
+    else reader.report('warning', { code: 'too-long', lengthKm: lengthM / 1000 }, 'geometry.coordinates');
   }
 
   site(): Site {
