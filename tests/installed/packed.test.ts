@@ -1,5 +1,5 @@
 import { execFileSync, spawnSync } from 'node:child_process';
-import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -49,8 +49,19 @@ describe('the packed packages in a project of their own', () => {
     expect(shipped).toContain('index.js');
   });
 
+  it('link the command on a first install, when nothing has been built', () => {
+    const { bin, files } = JSON.parse(readFileSync(join(root, 'packages/cli/package.json'), 'utf8'));
+    // npm links a command only where its file is there: it must be committed, not built
+    const tracked = execFileSync('git', ['ls-files', join('packages/cli', bin.rootreach)], {
+      cwd: root,
+      encoding: 'utf8',
+    });
+    expect(tracked.trim()).toBe('packages/cli/bin/rootreach.mjs');
+    expect(files).toContain('bin');
+  });
+
   it('bring a command that ranks and a page to serve', () => {
-    const command = join(scratch, 'node_modules/@rootreach/cli/dist/main.js');
+    const command = join(scratch, 'node_modules/@rootreach/cli/bin/rootreach.mjs');
     const { status, stdout } = spawnSync(process.execPath, [command, 'rank', demo, '--json', '--top', '1'], {
       encoding: 'utf8',
     });
