@@ -29,8 +29,9 @@ export interface RankOptions {
   readonly learned?: LearnedModel;
 }
 
-/** One 10-foot stick, near enough. */
+/** One 10-foot stick, near enough: what a crew digs as one (common practice). */
 const SEGMENT_M = 3;
+/** How far an owner plans ahead (judgement). */
 const HORIZON_YEARS = 10;
 
 /** A site ready for scoring at one date and horizon. */

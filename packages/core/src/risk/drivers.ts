@@ -12,9 +12,9 @@ import { type OpeningChange, openingsOf, stiffnessOf } from './openings.js';
 import { treeName } from './tree-name.js';
 import { WAY_CRUSH, WAY_JOINT } from './ways.js';
 
-/** A change that moves the score by less than this many points is not worth a line. */
+/** A change that moves the score by less than this many points is not worth a line (judgement). */
 const LEAST_POINTS = 0.5;
-/** Trees worth asking about: those that bring at least this share. */
+/** Trees worth asking about: those that bring at least this share, and no more than two (judgement). */
 const LEAST_SHARE = 0.15;
 const MOST_TREES = 2;
 /** A foot deeper: what a crew would dig without asking. */

@@ -3,7 +3,7 @@ import type { Site } from '../model/site.js';
 import { judgement } from '../tables/judgement.js';
 import { bandOf } from './band.js';
 import { cautions } from './cautions.js';
-import type { RankOptions, RiskContext } from './context.js';
+import type { PreparedLine, RankOptions, RiskContext } from './context.js';
 import { MODEL_VERSION, modelFingerprint } from './fingerprint.js';
 import { chanceOf, lineLogSd, ownLogSdOf, treesLogSd } from './interval.js';
 import { type KnownByLine, knownIn } from './known.js';
@@ -39,6 +39,13 @@ function severeRows(context: RiskContext, columns: ScoreColumns, known: KnownByL
   return rows;
 }
 
+/** Chance of being among the worst tenth where the row was not sampled. */
+function worstTenthOf(context: RiskContext, prepared: PreparedLine, load: Load, limit: number): number {
+  const ofLine = lineLogSd(prepared.line, prepared.clock);
+  const ofTrees = treesLogSd(load, prepared.near, context.field);
+  return inWorstTenth(load.total, limit, ownLogSdOf(load, Math.hypot(ofLine, ofTrees)));
+}
+
 function detail(
   context: RiskContext,
   columns: ScoreColumns,
@@ -64,10 +71,6 @@ function detail(
     const load = new Load(context.field.moments, prepared.near.count);
     addLoad(prepared.inputs, first[i] as number, first[i + 1] as number, load);
     const own = sampled?.get(row);
-    const extra = Math.hypot(
-      lineLogSd(prepared.line, prepared.clock),
-      treesLogSd(load, prepared.near, context.field),
-    );
     results.push(
       segmentResult(context, {
         prepared,
@@ -76,7 +79,7 @@ function detail(
         rank: rankOf.get(row) as number,
         chance: own?.chance ?? closedFormChance(columns, row),
         interval: own ? 'sampled' : 'closed-form',
-        inWorstTenth: own?.inWorstTenth ?? inWorstTenth(load.total, limit, ownLogSdOf(load, extra)),
+        inWorstTenth: own?.inWorstTenth ?? worstTenthOf(context, prepared, load, limit),
         findings: known.get(number) ?? [],
         stretches,
       }),

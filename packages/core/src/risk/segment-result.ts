@@ -23,7 +23,7 @@ import { tooLittleKnown } from './too-little-known.js';
 import { treeName } from './tree-name.js';
 import { WAY_CRUSH, WAY_JOINT, WAY_SLOT } from './ways.js';
 
-/** Trees listed for a segment: at most this many, and none below this share of the load. */
+/** Trees listed for a segment: at most this many, and none below this share of the load (judgement). */
 const MOST_TREES = 5;
 const LEAST_SHARE = 0.01;
 

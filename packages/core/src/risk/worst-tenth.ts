@@ -1,6 +1,6 @@
 import type { ScoreColumns } from './score-all.js';
 
-/** Share of segments that count as the worst. */
+/** Share of segments that count as the worst: what can be looked at in a season (judgement). */
 export const WORST_SHARE = 0.1;
 
 /** Expected entries from which a segment is among the worst tenth by its likely value. */
