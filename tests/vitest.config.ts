@@ -4,7 +4,10 @@ import { defineConfig } from 'vitest/config';
 const root = fileURLToPath(new URL('..', import.meta.url));
 
 // the tests run the sources, not a build of them: coverage and error lines then speak of the sources
-const alias = [{ find: '@rootreach/core', replacement: `${root}packages/core/src/index.ts` }];
+const alias = ['core', 'report', 'intake'].map((name) => ({
+  find: `@rootreach/${name}`,
+  replacement: `${root}packages/${name}/src/index.ts`,
+}));
 
 export default defineConfig({
   root,

@@ -14,7 +14,12 @@ const workerChunks = {
 export default defineConfig({
   base: './',
   resolve: {
-    alias: { '@rootreach/core': fileURLToPath(new URL('../../packages/core/src/index.ts', import.meta.url)) },
+    alias: Object.fromEntries(
+      ['core', 'report', 'intake'].map((name) => [
+        `@rootreach/${name}`,
+        fileURLToPath(new URL(`../../packages/${name}/src/index.ts`, import.meta.url)),
+      ]),
+    ),
   },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   plugins: [page()],

@@ -18,6 +18,8 @@ const ORDER = [
   'validate',
   'line',
   'risk',
+  'quantities',
+  'prices',
   'learn',
   'route',
   'water',
@@ -28,6 +30,8 @@ const ORDER = [
 
 const core = filesUnder(CORE, ['.ts', '.tsx']);
 const outside = [
+  ...filesUnder('packages/intake', ['.ts']),
+  ...filesUnder('packages/report', ['.ts']),
   ...filesUnder('packages/cli', ['.ts', '.tsx', '.mjs']),
   ...filesUnder('apps', ['.ts', '.tsx']),
 ];

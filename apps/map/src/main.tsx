@@ -4,10 +4,11 @@ import { isDemo } from './demos.js';
 import { engineInWorker } from './engine.js';
 import { opener } from './open.js';
 import { Page } from './panels/page.js';
+import { followSketch } from './rescore.js';
 import * as state from './state.js';
 import './style.css';
 import { readHash, writeHash } from './url.js';
-import { words } from './words.js';
+import { words } from './words/words.js';
 
 const WIDE = '(min-width: 900px)';
 
@@ -35,7 +36,9 @@ function followWindow(): void {
 async function start(): Promise<void> {
   followWindow();
   const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
-  const open = opener(engineInWorker(worker));
+  const engine = engineInWorker(worker);
+  const open = opener(engine);
+  followSketch(engine);
   const first = readHash(location.hash);
   state.switchedUnits.value = first.units;
   const page = document.getElementById('page');
@@ -48,7 +51,7 @@ async function start(): Promise<void> {
     history.replaceState(null, '', writeHash(state.shared.value) || location.pathname + location.search);
   });
   effect(() => {
-    document.title = words.title(state.opened.value?.result.site.name ?? null);
+    document.title = words.value.title(state.opened.value?.result.site.name ?? null);
   });
   window.addEventListener('hashchange', () => {
     const { site, stretch, units } = readHash(location.hash);

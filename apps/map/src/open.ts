@@ -2,9 +2,12 @@ import { batch } from '@preact/signals';
 import { wordIssue } from '@rootreach/core';
 import { type DemoKey, demos } from './demos.js';
 import type { Engine } from './engine.js';
+import { readDocument } from './sketch/read-document.js';
+import { openDocument } from './sketch/sketch.js';
 import * as state from './state.js';
 import type { InputFile, Opened } from './tasks.js';
-import { words } from './words.js';
+import { today } from './today.js';
+import { words } from './words/words.js';
 
 /** More text than this would fill a phone's memory. */
 const MOST_CHARACTERS = 60_000_000;
@@ -14,18 +17,15 @@ interface Served {
   readonly files: readonly InputFile[];
 }
 
-const reason = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+/** A larger file is shown but not edited here: each step would take a moment too long. */
+const MOST_EDITABLE = 4_000_000;
 
-function today(): string {
-  const now = new Date();
-  const two = (n: number) => String(n).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
+const reason = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
 function whyUnusable({ site, issues }: Opened): string | null {
   if (site.drains.length > 0 || site.trees.length > 0) return null;
   const worst = issues.find((issue) => issue.severity === 'error') ?? issues[0];
-  return worst ? wordIssue(worst) : words.problem.nothingInIt;
+  return worst ? wordIssue(worst) : words.value.problem.nothingInIt;
 }
 
 function show(
@@ -43,6 +43,8 @@ function show(
     state.chosenTree.value = null;
     state.hintedStretch.value = null;
     state.chosenStretch.value = known ? stretch : null;
+    const characters = inputs.reduce((sum, input) => sum + input.text.length, 0);
+    openDocument(characters > MOST_EDITABLE ? null : readDocument(crypto.randomUUID(), inputs, opened.site));
   });
 }
 
@@ -58,7 +60,7 @@ export function opener(engine: Engine) {
     const names = inputs.map((input) => input.name).join(', ');
     const characters = inputs.reduce((sum, input) => sum + input.text.length, 0);
     if (characters > MOST_CHARACTERS) {
-      state.problem.value = words.problem.tooLarge(names);
+      state.problem.value = words.value.problem.tooLarge(names);
       return;
     }
     state.busy.value = true;
@@ -67,9 +69,9 @@ export function opener(engine: Engine) {
       if (opened === null) return;
       const why = whyUnusable(opened);
       if (why === null) show(opened, inputs, key, stretch);
-      else state.problem.value = words.problem.couldNotOpen(names, why);
+      else state.problem.value = words.value.problem.couldNotOpen(names, why);
     } catch (error) {
-      state.problem.value = words.problem.couldNotOpen(names, reason(error));
+      state.problem.value = words.value.problem.couldNotOpen(names, reason(error));
     }
     state.busy.value = false;
   }
@@ -84,12 +86,12 @@ export function opener(engine: Engine) {
     const turn = ++turns;
     try {
       const answer = await fetch(address);
-      if (!answer.ok) throw new Error(words.problem.notThere);
+      if (!answer.ok) throw new Error(words.value.problem.notThere);
       const inputs = await inputsOf(answer);
       if (turn === turns) await openInputs(inputs, key, stretch);
     } catch (error) {
       if (turn !== turns) return;
-      state.problem.value = words.problem.couldNotOpen(address, reason(error));
+      state.problem.value = words.value.problem.couldNotOpen(address, reason(error));
       state.busy.value = false;
     }
   }

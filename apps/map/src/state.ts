@@ -6,6 +6,9 @@ import type { Shared } from './url.js';
 
 export type SheetHeight = 'low' | 'half' | 'full';
 
+/** What the sheet shows: the ranking, the sketch, a new line, the work, the sites on this device. */
+export type SheetPlace = 'find' | 'draw' | 'route' | 'work' | 'sites';
+
 /** More features than this are drawn on canvas: one SVG element each would be slow on a phone. */
 const CANVAS_FROM = 2000;
 
@@ -27,8 +30,13 @@ export const hintedStretch = signal<string | null>(null);
 /** Null until the user has switched: then the site's own units count. */
 export const switchedUnits = signal<Units | null>(null);
 export const sheetHeight = signal<SheetHeight>('half');
+export const sheetPlace = signal<SheetPlace>('find');
 /** Height of the sheet while a finger pulls it, pixels. */
 export const pulledPixels = signal<number | null>(null);
+/** Years from today that the ranking speaks for: trees grow, the clock runs. */
+export const yearsAhead = signal(0);
+/** What if every line were dug up and cleared of roots this year? */
+export const clearedNow = signal(false);
 export const keyOpen = signal(true);
 /** Metres one pixel of the plan stands for; 0 before the plan is there. */
 export const metresPerPixel = signal(0);

@@ -1,6 +1,6 @@
 import type { Fitting } from '@rootreach/core';
 import * as L from 'leaflet';
-import { words } from '../words.js';
+import { words } from '../words/words.js';
 import { latLng } from './ground.js';
 import { marks } from './marks.js';
 import type { Plan } from './plan.js';
@@ -15,7 +15,7 @@ function markElement(fitting: Fitting): SVGSVGElement {
   const svg = document.createElementNS(SVG, 'svg');
   svg.setAttribute('viewBox', '0 0 20 20');
   svg.setAttribute('role', 'img');
-  svg.setAttribute('aria-label', `${words.fitting[fitting.type]} ${fitting.id}`);
+  svg.setAttribute('aria-label', `${words.value.fitting[fitting.type]} ${fitting.id}`);
   const { lines, solid } = marks[fitting.type];
   for (const [className, d] of [
     ['mark-back', lines],

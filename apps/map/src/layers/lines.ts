@@ -1,7 +1,7 @@
 import { type Band, type SegmentResult, wordChance } from '@rootreach/core';
 import * as L from 'leaflet';
 import type { Units } from '../measure.js';
-import { words } from '../words.js';
+import { words } from '../words/words.js';
 import { latLng } from './ground.js';
 import { bandStroke, ink } from './ink.js';
 import type { Plan } from './plan.js';
@@ -111,7 +111,7 @@ export function drawLines(
       lineCap: 'butt',
       className: 'stretch-hit',
     }).addTo(group);
-    onActivate(hit, words.plan.stretch(segment, wordChance(segment.chance), units), () =>
+    onActivate(hit, words.value.plan.stretch(segment, wordChance(segment.chance), units), () =>
       events.choose(segment.id),
     );
     hit.on('mouseover', () => events.hint(segment.id));

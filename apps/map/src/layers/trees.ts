@@ -1,6 +1,6 @@
 import type { TreeZones } from '@rootreach/core';
 import * as L from 'leaflet';
-import { words } from '../words.js';
+import { words } from '../words/words.js';
 import { ink } from './ink.js';
 import { onActivate } from './lines.js';
 import type { Plan } from './plan.js';
@@ -82,6 +82,6 @@ function stem(
     className: 'stem-hit',
   });
   hit.addTo(group);
-  onActivate(hit, words.tree.label(tree.name), () => choose(tree.id));
+  onActivate(hit, words.value.tree.label(tree.name), () => choose(tree.id));
   hit.getElement()?.setAttribute('tabindex', '-1');
 }

@@ -1,26 +1,26 @@
 import { adviceFor, type Driver, pipeRow, type SegmentResult, wordChance } from '@rootreach/core';
 import { depth } from '../measure.js';
 import * as state from '../state.js';
-import { words } from '../words.js';
+import { words } from '../words/words.js';
 import { Assumed } from './assumed.js';
 import { Cautions } from './cautions.js';
 import { ChanceBar } from './chance-bar.js';
 import { Profile } from './profile.js';
 import { BandWord } from './swatch.js';
 
-const w = words.card;
+const w = () => words.value.card;
 
 function Odds({ segment }: { readonly segment: SegmentResult }) {
   const years = state.opened.value?.result.horizonYears ?? 10;
-  const { likely, range } = w.within(wordChance(segment.chance), years);
+  const { likely, range } = w().within(wordChance(segment.chance), years);
   return (
     <section class="odds" aria-labelledby="odds-title">
-      <h2 id="odds-title">{segment.known ? w.knownChanceTitle : w.chanceTitle}</h2>
+      <h2 id="odds-title">{segment.known ? w().knownChanceTitle : w().chanceTitle}</h2>
       <p class="odds-likely">{likely}</p>
       <p class="odds-range">{range}</p>
       <ChanceBar chance={segment.chance} band={segment.band} />
       <p class="quiet">
-        {w.score(segment.score)}. {w.worstTenth(segment.inWorstTenth)}
+        {w().score(segment.score)}. {w().worstTenth(segment.inWorstTenth)}
       </p>
     </section>
   );
@@ -30,14 +30,14 @@ function Trees({ segment }: { readonly segment: SegmentResult }) {
   const units = state.units.value;
   return (
     <section aria-labelledby="trees-title">
-      <h2 id="trees-title">{w.treesTitle}</h2>
-      {segment.trees.length === 0 && <p>{words.list.noTree}.</p>}
+      <h2 id="trees-title">{w().treesTitle}</h2>
+      {segment.trees.length === 0 && <p>{words.value.list.noTree}.</p>}
       <ul class="plain">
         {segment.trees.map((tree) => (
           <li key={tree.id}>
             <button type="button" class="line-button" onClick={() => state.chooseTree(tree.id)}>
-              <span>{words.list.tree(tree.name, tree.distanceM, units)}</span>
-              <span class="number">{w.treeShare(tree.share)}</span>
+              <span>{words.value.list.tree(tree.name, tree.distanceM, units)}</span>
+              <span class="number">{w().treeShare(tree.share)}</span>
               <i class="share" style={{ width: `${tree.share * 100}%` }} />
             </button>
           </li>
@@ -51,13 +51,13 @@ function Drivers({ segment }: { readonly segment: SegmentResult }) {
   const drivers: readonly Driver[] = [...segment.drivers].sort((a, b) => a.scoreWithout - b.scoreWithout);
   return (
     <section aria-labelledby="drivers-title">
-      <h2 id="drivers-title">{w.driversTitle}</h2>
-      {drivers.length === 0 && <p>{w.noDrivers}</p>}
+      <h2 id="drivers-title">{w().driversTitle}</h2>
+      {drivers.length === 0 && <p>{w().noDrivers}</p>}
       <ul class="plain">
         {drivers.map((driver) => (
           <li key={`${driver.code}/${driver.tree}`} class="driver">
             <span>{driver.change}</span>
-            <span class="number">{w.driver(segment.score, driver.scoreWithout)}</span>
+            <span class="number">{w().driver(segment.score, driver.scoreWithout)}</span>
             <span class="fall" aria-hidden="true">
               <i class="fall-from" style={{ width: `${segment.score}%` }} />
               <i class="fall-to" style={{ width: `${driver.scoreWithout}%` }} />
@@ -72,23 +72,23 @@ function Drivers({ segment }: { readonly segment: SegmentResult }) {
 function Facts({ segment }: { readonly segment: SegmentResult }) {
   const units = state.units.value;
   const { overlapM, lengthM, expectedEntries: entries } = segment;
-  const of = (partM: number) => w.of(partM, lengthM, units);
+  const of = (partM: number) => w().of(partM, lengthM, units);
   const rows: readonly (readonly [string, string])[] = [
-    [w.facts.nextLook, segment.nextLook],
-    [w.facts.material, pipeRow(segment.material).name],
-    [w.facts.depth, depth(segment.depthM, units)],
-    [w.facts.joints, w.joints(segment.joints.count, segment.joints.basis)],
+    [w().facts.nextLook, segment.nextLook],
+    [w().facts.material, pipeRow(segment.material).name],
+    [w().facts.depth, depth(segment.depthM, units)],
+    [w().facts.joints, w().joints(segment.joints.count, segment.joints.basis)],
     ...(segment.fittings.length > 0
-      ? [[w.facts.fittings, segment.fittings.map((f) => `${f.type} ${f.id}`).join(', ')] as const]
+      ? [[w().facts.fittings, segment.fittings.map((f) => `${f.type} ${f.id}`).join(', ')] as const]
       : []),
-    [w.facts.dripline, of(overlapM.dripline)],
-    [w.facts.protection, of(overlapM.trunkMultiple)],
-    [w.facts.reach, of(overlapM.reach)],
-    [w.facts.entries, w.entries(...amounts(entries.joints, entries.slots, entries.crush))],
+    [w().facts.dripline, of(overlapM.dripline)],
+    [w().facts.protection, of(overlapM.trunkMultiple)],
+    [w().facts.reach, of(overlapM.reach)],
+    [w().facts.entries, w().entries(...amounts(entries.joints, entries.slots, entries.crush))],
   ];
   return (
     <section aria-labelledby="facts-title">
-      <h2 id="facts-title">{w.factsTitle}</h2>
+      <h2 id="facts-title">{w().factsTitle}</h2>
       <dl class="facts">
         {rows.map(([name, value]) => (
           <div key={name}>
@@ -113,10 +113,10 @@ function Steps() {
   return (
     <div class="steps">
       <button type="button" class="button" disabled={at <= 0} onClick={() => state.stepAlong(-1)}>
-        ← {w.down}
+        ← {w().down}
       </button>
       <button type="button" class="button" disabled={at < 0 || at >= last} onClick={() => state.stepAlong(1)}>
-        {w.up} →
+        {w().up} →
       </button>
     </div>
   );
@@ -127,20 +127,20 @@ export function Card({ segment }: { readonly segment: SegmentResult }) {
   const units = state.units.value;
   const { known } = segment;
   return (
-    <article class="card" aria-label={words.list.row(segment, units)}>
+    <article class="card" aria-label={words.value.list.row(segment, units)}>
       <button type="button" class="back" onClick={() => state.chooseStretch(null)}>
-        ‹ {w.back}
+        ‹ {w().back}
       </button>
       <div class="card-head">
         <span class={`rank rank-${segment.band}`}>{segment.rank}</span>
         <h1 class="capital">{segment.drainName ?? segment.drainId}</h1>
-        <p class="card-where">{w.where(segment, units)}</p>
+        <p class="card-where">{w().where(segment, units)}</p>
       </div>
       <p class="todo">
-        <BandWord band={segment.band} /> {w.todo(adviceFor(segment))}
+        <BandWord band={segment.band} /> {w().todo(adviceFor(segment))}
       </p>
-      {known && <p class="known">{w.known(words.seen[known.seen], known.year)}</p>}
-      <p>{w.reach(segment, units)}</p>
+      {known && <p class="known">{w().known(words.value.seen[known.seen], known.year)}</p>}
+      <p>{w().reach(segment, units)}</p>
       <Odds segment={segment} />
       {state.line.value && <Profile line={state.line.value} chosen={segment} />}
       <Steps />

@@ -1,5 +1,5 @@
 import * as state from '../state.js';
-import { words } from '../words.js';
+import { words } from '../words/words.js';
 
 /** Stands beside every result that could lead somebody to dig or cut. */
 export function Cautions() {
@@ -7,7 +7,7 @@ export function Cautions() {
   if (cautions.length === 0) return null;
   return (
     <section class="cautions" aria-labelledby="cautions-title">
-      <h2 id="cautions-title">{words.cautions.title}</h2>
+      <h2 id="cautions-title">{words.value.cautions.title}</h2>
       <ul>
         {cautions.map((caution) => (
           <li key={caution.code}>{caution.text}</li>

@@ -2,10 +2,10 @@ import { type DemoKey, demos, isDemo } from '../demos.js';
 import type { Units } from '../measure.js';
 import type { Opener } from '../open.js';
 import * as state from '../state.js';
-import { words } from '../words.js';
+import { words } from '../words/words.js';
 
 const OWN = 'own';
-const w = words.header;
+const w = () => words.value.header;
 
 function SitePicker({ opener }: { readonly opener: Opener }) {
   const key = state.siteKey.value;
@@ -13,17 +13,17 @@ function SitePicker({ opener }: { readonly opener: Opener }) {
   return (
     <select
       class="site-picker"
-      aria-label={w.site}
+      aria-label={w().site}
       value={key ?? OWN}
       onChange={(event) => {
         const chosen = event.currentTarget.value;
         if (isDemo(chosen)) void opener.openDemo(chosen);
       }}
     >
-      {key === null && <option value={OWN}>{names.length === 0 ? w.none : w.ownFile(names)}</option>}
+      {key === null && <option value={OWN}>{names.length === 0 ? w().none : w().ownFile(names)}</option>}
       {(Object.keys(demos) as DemoKey[]).map((demo) => (
         <option key={demo} value={demo}>
-          {w.demos[demo]}
+          {w().demos[demo]}
         </option>
       ))}
     </select>
@@ -32,14 +32,14 @@ function SitePicker({ opener }: { readonly opener: Opener }) {
 
 function OpenButton({ opener }: { readonly opener: Opener }) {
   return (
-    <label class="button open-button" title={w.openHint}>
-      {w.open}
+    <label class="button open-button" title={w().openHint}>
+      {w().open}
       <input
         class="unseen"
         type="file"
         multiple
         accept=".geojson,.json,application/geo+json,application/json"
-        aria-label={w.openHint}
+        aria-label={w().openHint}
         onChange={(event) => {
           const input = event.currentTarget;
           void opener.openFiles([...(input.files ?? [])]);
@@ -69,9 +69,9 @@ function UnitsSwitch() {
   );
   return (
     <fieldset class="units-switch">
-      <legend class="unseen">{w.units}</legend>
-      {choice('us', w.us, w.usLong)}
-      {choice('metric', w.metric, w.metricLong)}
+      <legend class="unseen">{w().units}</legend>
+      {choice('us', w().us, w().usLong)}
+      {choice('metric', w().metric, w().metricLong)}
     </fieldset>
   );
 }

@@ -1,6 +1,6 @@
 import { wordIssue } from '@rootreach/core';
 import * as state from '../state.js';
-import { words } from '../words.js';
+import { words } from '../words/words.js';
 
 const AT_MOST = 50;
 
@@ -11,14 +11,15 @@ export function Issues() {
   const more = all.length - AT_MOST;
   return (
     <details class="fold" open={state.filesHaveErrors.value}>
-      <summary>{words.issues.title(all.length)}</summary>
+      <summary>{words.value.issues.title(all.length)}</summary>
       <ul>
         {all.slice(0, AT_MOST).map((issue, index) => (
           <li key={index}>
-            <b>{words.issues.severity[issue.severity]}.</b> {words.issues.row(issue, wordIssue(issue))}
+            <b>{words.value.issues.severity[issue.severity]}.</b>{' '}
+            {words.value.issues.row(issue, wordIssue(issue))}
           </li>
         ))}
-        {more > 0 && <li>{words.issues.more(more)}</li>}
+        {more > 0 && <li>{words.value.issues.more(more)}</li>}
       </ul>
     </details>
   );
@@ -32,7 +33,7 @@ export function Problem() {
       {why !== null && (
         <div class="problem">
           <p>
-            {why} {state.opened.value && words.problem.stays}
+            {why} {state.opened.value && words.value.problem.stays}
           </p>
           <button
             type="button"
@@ -41,7 +42,7 @@ export function Problem() {
               state.problem.value = null;
             }}
           >
-            {words.problem.close}
+            {words.value.problem.close}
           </button>
         </div>
       )}

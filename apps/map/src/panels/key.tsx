@@ -2,11 +2,11 @@ import type { Band, FittingType } from '@rootreach/core';
 import type { ComponentChildren } from 'preact';
 import { marks } from '../layers/marks.js';
 import * as state from '../state.js';
-import { words } from '../words.js';
+import { words } from '../words/words.js';
 import { Mark } from './mark.js';
 import { BandWord } from './swatch.js';
 
-const w = words.key;
+const w = () => words.value.key;
 const BANDS: readonly Band[] = ['act', 'inspect', 'watch', 'leave', 'cannot-say'];
 
 function Entry({
@@ -29,12 +29,12 @@ function Entry({
 function LineKey() {
   return (
     <section>
-      <h2>{w.lines}</h2>
+      <h2>{w().lines}</h2>
       <ul>
         {BANDS.map((band) => (
           <li key={band} class="key-band">
             <BandWord band={band} />
-            <span>{words.bandMeaning[band]}</span>
+            <span>{words.value.bandMeaning[band]}</span>
           </li>
         ))}
         <Entry
@@ -47,9 +47,9 @@ function LineKey() {
             </g>
           }
         >
-          {w.rank}
+          {w().rank}
         </Entry>
-        <Entry sign={<path class="key-chosen" d="M2 10H34" />}>{w.chosen}</Entry>
+        <Entry sign={<path class="key-chosen" d="M2 10H34" />}>{w().chosen}</Entry>
       </ul>
     </section>
   );
@@ -58,7 +58,7 @@ function LineKey() {
 function TreeKey() {
   return (
     <section>
-      <h2>{w.trees}</h2>
+      <h2>{w().trees}</h2>
       <ul>
         <Entry
           sign={
@@ -72,11 +72,11 @@ function TreeKey() {
             </>
           }
         >
-          {w.wash}
+          {w().wash}
         </Entry>
-        <Entry sign={<path class="key-dripline" d="M4 18a14 14 0 0 1 28 0" />}>{w.dripline}</Entry>
-        <Entry sign={<path class="key-protection" d="M4 18a14 14 0 0 1 28 0" />}>{w.protection}</Entry>
-        <Entry sign={<circle class="key-stem" cx="18" cy="10" r="4" />}>{w.stem}</Entry>
+        <Entry sign={<path class="key-dripline" d="M4 18a14 14 0 0 1 28 0" />}>{w().dripline}</Entry>
+        <Entry sign={<path class="key-protection" d="M4 18a14 14 0 0 1 28 0" />}>{w().protection}</Entry>
+        <Entry sign={<circle class="key-stem" cx="18" cy="10" r="4" />}>{w().stem}</Entry>
       </ul>
     </section>
   );
@@ -87,16 +87,18 @@ function GroundKey() {
   const has = (type: string) => site?.obstacles.some((obstacle) => obstacle.type === type) ?? false;
   return (
     <section>
-      <h2>{w.ground}</h2>
+      <h2>{w().ground}</h2>
       <ul>
         {has('building') && (
-          <Entry sign={<rect class="key-building" x="8" y="3" width="20" height="14" />}>{w.building}</Entry>
+          <Entry sign={<rect class="key-building" x="8" y="3" width="20" height="14" />}>
+            {w().building}
+          </Entry>
         )}
         {has('paving') && (
-          <Entry sign={<rect class="key-paving" x="8" y="3" width="20" height="14" />}>{w.paving}</Entry>
+          <Entry sign={<rect class="key-paving" x="8" y="3" width="20" height="14" />}>{w().paving}</Entry>
         )}
-        {has('utility') && <Entry sign={<path class="key-utility" d="M2 10H34" />}>{w.utility}</Entry>}
-        {has('boundary') && <Entry sign={<path class="key-boundary" d="M2 10H34" />}>{w.boundary}</Entry>}
+        {has('utility') && <Entry sign={<path class="key-utility" d="M2 10H34" />}>{w().utility}</Entry>}
+        {has('boundary') && <Entry sign={<path class="key-boundary" d="M2 10H34" />}>{w().boundary}</Entry>}
         {(site?.barriers.length ?? 0) > 0 && (
           <Entry
             sign={
@@ -106,7 +108,7 @@ function GroundKey() {
               </>
             }
           >
-            {w.barrier}
+            {w().barrier}
           </Entry>
         )}
       </ul>
@@ -119,7 +121,7 @@ function FittingKey() {
   if (present.size === 0) return null;
   return (
     <section>
-      <h2>{w.fittings}</h2>
+      <h2>{w().fittings}</h2>
       <ul class="key-fittings">
         {(Object.keys(marks) as FittingType[])
           .filter((type) => present.has(type))
@@ -132,7 +134,7 @@ function FittingKey() {
                 </g>
               }
             >
-              {words.fitting[type]}
+              {words.value.fitting[type]}
             </Entry>
           ))}
       </ul>
@@ -150,7 +152,7 @@ export function Key() {
         state.keyOpen.value = event.currentTarget.open;
       }}
     >
-      <summary>{w.title}</summary>
+      <summary>{w().title}</summary>
       <div class="key-body" style={state.wide.value ? {} : { maxHeight: `${state.keyPixels.value}px` }}>
         <LineKey />
         <TreeKey />

@@ -2,19 +2,19 @@ import { useSignal } from '@preact/signals';
 import { type Band, reasonFor, type SegmentResult, wordChance } from '@rootreach/core';
 import { length, type Units } from '../measure.js';
 import * as state from '../state.js';
-import { words } from '../words.js';
+import { words } from '../words/words.js';
 import { BandWord } from './swatch.js';
 
 const AT_ONCE = 40;
 const BANDS: readonly Band[] = ['act', 'inspect', 'watch', 'leave', 'cannot-say'];
 
 const oddsOf = (segment: SegmentResult): string =>
-  segment.band === 'cannot-say' ? words.list.noOdds : wordChance(segment.chance);
+  segment.band === 'cannot-say' ? words.value.list.noOdds : wordChance(segment.chance);
 
 function whyOf(segment: SegmentResult, units: Units): string {
   const tree = segment.trees[0];
-  if (!tree) return words.list.noTree;
-  return words.list.ways(words.list.tree(tree.name, tree.distanceM, units), reasonFor(segment));
+  if (!tree) return words.value.list.noTree;
+  return words.value.list.ways(words.value.list.tree(tree.name, tree.distanceM, units), reasonFor(segment));
 }
 
 function Row({ segment }: { readonly segment: SegmentResult }) {
@@ -36,10 +36,10 @@ function Row({ segment }: { readonly segment: SegmentResult }) {
         <span class={`rank rank-${segment.band}`}>{segment.rank}</span>
         <span class="row-text">
           <BandWord band={segment.band} />
-          <span class="row-where">{words.list.row(segment, units)}</span>
+          <span class="row-where">{words.value.list.row(segment, units)}</span>
           {segment.known && (
             <span class="row-odds">
-              {words.card.known(words.seen[segment.known.seen], segment.known.year)}
+              {words.value.card.known(words.value.seen[segment.known.seen], segment.known.year)}
             </span>
           )}
           {!segment.known && <span class="row-odds">{oddsOf(segment)}</span>}
@@ -65,7 +65,7 @@ function LengthBar() {
           <i key={band} class={`fill-${band}`} style={{ flexGrow: totals.byBand[band].lengthM }} />
         ))}
       </div>
-      <ul aria-label={words.list.bar}>
+      <ul aria-label={words.value.list.bar}>
         {present.map((band) => (
           <li key={band}>
             <BandWord band={band} /> {length(totals.byBand[band].lengthM, state.units.value)}
@@ -84,7 +84,7 @@ export function List() {
   return (
     <section class="list" aria-labelledby="list-title">
       <LengthBar />
-      <h2 id="list-title">{words.list.title}</h2>
+      <h2 id="list-title">{words.value.list.title}</h2>
       <ol>
         {segments.slice(0, shown.value).map((segment) => (
           <Row key={segment.id} segment={segment} />
@@ -98,7 +98,7 @@ export function List() {
             shown.value += AT_ONCE;
           }}
         >
-          {words.list.more(Math.min(AT_ONCE, more))}
+          {words.value.list.more(Math.min(AT_ONCE, more))}
         </button>
       )}
     </section>

@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { Opener } from '../open.js';
 import * as state from '../state.js';
-import { words } from '../words.js';
+import { words } from '../words/words.js';
 import { Header } from './header.js';
 import { Problem } from './issues.js';
 import { PlanView } from './plan-view.js';
@@ -34,7 +34,7 @@ function takeDrops(opener: Opener, over: (dragging: boolean) => void): () => voi
 function SkipLink() {
   return (
     <button type="button" class="skip" onClick={() => document.getElementById('sheet-body')?.focus()}>
-      {words.skip}
+      {words.value.skip}
     </button>
   );
 }
@@ -57,10 +57,10 @@ export function Page({ opener }: { readonly opener: Opener }) {
       <Problem />
       {state.busy.value && (
         <p class="busy" role="status">
-          {words.loading}
+          {words.value.loading}
         </p>
       )}
-      {dragging.value && <p class="drop">{words.header.drop}</p>}
+      {dragging.value && <p class="drop">{words.value.header.drop}</p>}
     </div>
   );
 }

@@ -1,10 +1,10 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { drawPlan, type PlanControls } from '../layers/draw-plan.js';
-import { words } from '../words.js';
+import { words } from '../words/words.js';
 import { Key } from './key.js';
 import { TitleBlock } from './title-block.js';
 
-const w = words.plan;
+const w = () => words.value.plan;
 const ZOOM_STEP = 0.75;
 
 /** The drawing and what lies on its edge: zoom, key, title block. */
@@ -22,24 +22,24 @@ export function PlanView() {
       <div class="plan-buttons">
         <button
           type="button"
-          aria-label={w.closer}
-          title={w.closer}
+          aria-label={w().closer}
+          title={w().closer}
           onClick={() => controls.current?.zoomBy(ZOOM_STEP)}
         >
           +
         </button>
         <button
           type="button"
-          aria-label={w.further}
-          title={w.further}
+          aria-label={w().further}
+          title={w().further}
           onClick={() => controls.current?.zoomBy(-ZOOM_STEP)}
         >
           −
         </button>
         <button
           type="button"
-          aria-label={w.whole}
-          title={w.whole}
+          aria-label={w().whole}
+          title={w().whole}
           onClick={() => controls.current?.showWhole()}
         >
           <svg viewBox="0 0 20 20" width="20" height="20" aria-hidden="true">

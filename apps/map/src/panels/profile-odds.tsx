@@ -1,5 +1,5 @@
 import type { SegmentResult } from '@rootreach/core';
-import { words } from '../words.js';
+import { words } from '../words/words.js';
 import type { ProfileScale } from './profile-scale.js';
 
 const RULES = [0, 50, 100];
@@ -40,7 +40,7 @@ export function ProfileOdds({
         />
       ))}
       <text class="odds-name" x={scale.left + 4} y={scale.scoreY(100) - 4}>
-        {words.profile.odds}
+        {words.value.profile.odds}
       </text>
     </g>
   );

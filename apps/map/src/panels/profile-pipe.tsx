@@ -1,6 +1,6 @@
 import type { LineResult } from '@rootreach/core';
 import * as state from '../state.js';
-import { words } from '../words.js';
+import { words } from '../words/words.js';
 import { Mark } from './mark.js';
 import { type ProfileScale, rows } from './profile-scale.js';
 
@@ -34,10 +34,10 @@ export function ProfilePipe({ line, scale }: { readonly line: LineResult; readon
         </g>
       ))}
       <text class="start" x={scale.left + 8} y={y(0) + 20}>
-        {words.profile.depth(outletEndM, units)}
+        {words.value.profile.depth(outletEndM, units)}
       </text>
       <text class="end" x={scale.right} y={y(line.lengthM) + 20}>
-        {words.profile.depth(upperEndM, units)}
+        {words.value.profile.depth(upperEndM, units)}
       </text>
     </g>
   );

@@ -3,13 +3,13 @@ import type { LineResult, SegmentResult } from '@rootreach/core';
 import { useEffect, useRef } from 'preact/hooks';
 import { lengthUnit } from '../measure.js';
 import * as state from '../state.js';
-import { words } from '../words.js';
+import { words } from '../words/words.js';
 import { ProfileOdds } from './profile-odds.js';
 import { ProfilePipe } from './profile-pipe.js';
 import { profileScale, rows } from './profile-scale.js';
 import { ProfileTrees } from './profile-trees.js';
 
-const w = words.profile;
+const w = () => words.value.profile;
 const USUAL_WIDTH = 400;
 
 /** A shortcut for the pointer; the two buttons below the drawing do the same for keys. */
@@ -42,9 +42,9 @@ export function Profile({ line, chosen }: { readonly line: LineResult; readonly 
   const chosenX = scale.x(chosen.startM);
   return (
     <section class="profile" aria-labelledby="profile-title">
-      <h2 id="profile-title">{w.title}</h2>
+      <h2 id="profile-title">{w().title}</h2>
       <div ref={place}>
-        <svg width={width.value} height={rows.height} role="img" aria-label={w.label(line, units)}>
+        <svg width={width.value} height={rows.height} role="img" aria-label={w().label(line, units)}>
           <rect
             class="profile-chosen"
             x={chosenX}
@@ -63,7 +63,7 @@ export function Profile({ line, chosen }: { readonly line: LineResult; readonly 
               </g>
             ))}
             <text class="axis-name" x={scale.right} y={rows.height - 6}>
-              {w.axis(lengthUnit(units))}
+              {w().axis(lengthUnit(units))}
             </text>
           </g>
           {segments.map((segment) => (
@@ -79,8 +79,8 @@ export function Profile({ line, chosen }: { readonly line: LineResult; readonly 
           ))}
         </svg>
       </div>
-      {line.depth.assumed && <p class="quiet">{w.assumedDepth}</p>}
-      {line.flowBasis !== 'given' && <p class="quiet">{w.assumedFlow}</p>}
+      {line.depth.assumed && <p class="quiet">{w().assumedDepth}</p>}
+      {line.flowBasis !== 'given' && <p class="quiet">{w().assumedFlow}</p>}
     </section>
   );
 }

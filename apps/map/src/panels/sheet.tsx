@@ -1,13 +1,11 @@
+import type { ComponentType } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import type { SheetHeight } from '../state.js';
+import type { SheetHeight, SheetPlace } from '../state.js';
 import * as state from '../state.js';
-import { words } from '../words.js';
-import { Card } from './card.js';
-import { Cautions } from './cautions.js';
-import { Headline } from './headline.js';
-import { Issues } from './issues.js';
-import { List } from './list.js';
-import { TreeCard } from './tree-card.js';
+import { words } from '../words/words.js';
+import { Find } from './find.js';
+import { Later } from './later.js';
+import { Places } from './places.js';
 
 const NEXT: Record<SheetHeight, SheetHeight> = { low: 'half', half: 'full', full: 'low' };
 /** A shorter pull than this is a tap. */
@@ -31,7 +29,7 @@ function Handle() {
     <button
       type="button"
       class="handle"
-      aria-label={words.sheet.handle[height]}
+      aria-label={words.value.sheet.handle[height]}
       onPointerDown={(event) => {
         event.currentTarget.setPointerCapture(event.pointerId);
         start.current = { y: event.clientY, height: state.sheetPixels.value[height], moved: false };
@@ -60,23 +58,16 @@ function Handle() {
   );
 }
 
+const PANELS: Record<Exclude<SheetPlace, 'find'>, () => Promise<ComponentType>> = {
+  draw: async () => (await import('./draw/draw.js')).Draw,
+  route: async () => (await import('./routes/routes.js')).Routes,
+  work: async () => (await import('./works/works.js')).Works,
+  sites: async () => (await import('./sites/sites.js')).Sites,
+};
+
 function Content() {
-  const segment = state.segment.value;
-  const tree = state.tree.value;
-  if (segment) return <Card segment={segment} />;
-  if (tree) return <TreeCard tree={tree} />;
-  if (!state.opened.value) {
-    return <p class="loading">{state.busy.value ? words.loading : words.nothingOpen}</p>;
-  }
-  return (
-    <>
-      <Headline />
-      {state.filesHaveErrors.value && <Issues />}
-      <List />
-      <Cautions />
-      {!state.filesHaveErrors.value && <Issues />}
-    </>
-  );
+  const place = state.sheetPlace.value;
+  return place === 'find' ? <Find /> : <Later key={place} load={PANELS[place]} />;
 }
 
 /** One sheet: beside the plan where there is room, else from the bottom in three heights. */
@@ -101,8 +92,9 @@ export function Sheet() {
   const style = state.wide.value ? {} : { height: `${pixels}px` };
   const pulling = state.pulledPixels.value !== null;
   return (
-    <aside class={pulling ? 'sheet pulling' : 'sheet'} style={style} aria-label={words.sheet.label}>
+    <aside class={pulling ? 'sheet pulling' : 'sheet'} style={style} aria-label={words.value.sheet.label}>
       {!state.wide.value && <Handle />}
+      <Places />
       <div class="sheet-body" ref={body} id="sheet-body" tabIndex={-1}>
         <Content />
       </div>

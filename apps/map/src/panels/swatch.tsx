@@ -1,5 +1,5 @@
 import type { Band } from '@rootreach/core';
-import { words } from '../words.js';
+import { words } from '../words/words.js';
 
 /** A short piece of the line as the plan draws it; styled in the style sheet with the same inks. */
 export function Swatch({ band }: { readonly band: Band }) {
@@ -18,7 +18,7 @@ export function BandWord({ band }: { readonly band: Band }) {
   return (
     <span class="band-word">
       <Swatch band={band} />
-      <b>{words.band[band]}</b>
+      <b>{words.value.band[band]}</b>
     </span>
   );
 }

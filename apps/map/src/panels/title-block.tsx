@@ -1,7 +1,7 @@
 import { gridStep } from '../layers/grid.js';
 import { lengthUnit, roundStep, unitM } from '../measure.js';
 import * as state from '../state.js';
-import { words } from '../words.js';
+import { words } from '../words/words.js';
 
 /** The scale bar is at least this long. */
 const LEAST_PIXELS = 70;
@@ -50,7 +50,7 @@ export function TitleBlock() {
   const step = gridStep(state.metresPerPixel.value, state.units.value);
   return (
     <>
-      {site.invented && <p class="stamp">{words.invented}</p>}
+      {site.invented && <p class="stamp">{words.value.invented}</p>}
       <div class="title-block" style={{ bottom: `${state.coveredBottom.value + 10}px` }}>
         <svg
           class="north"
@@ -58,7 +58,7 @@ export function TitleBlock() {
           width="20"
           height="40"
           role="img"
-          aria-label={words.plan.north}
+          aria-label={words.value.plan.north}
         >
           <path d="M10 2L15 16H10Z" class="scale-dark" />
           <path d="M10 2L5 16H10Z" class="scale-light" />
@@ -69,7 +69,7 @@ export function TitleBlock() {
         </svg>
         <div>
           <ScaleBar />
-          <p class="quiet">{words.plan.grid(`${step} ${lengthUnit(state.units.value)}`)}</p>
+          <p class="quiet">{words.value.plan.grid(`${step} ${lengthUnit(state.units.value)}`)}</p>
         </div>
       </div>
     </>

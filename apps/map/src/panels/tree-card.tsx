@@ -1,12 +1,12 @@
 import type { TreeZones } from '@rootreach/core';
 import { girth, length } from '../measure.js';
 import * as state from '../state.js';
-import { words } from '../words.js';
+import { words } from '../words/words.js';
 import { Assumed } from './assumed.js';
 import { Cautions } from './cautions.js';
 import { BandWord } from './swatch.js';
 
-const w = words.tree;
+const w = () => words.value.tree;
 const MOST_STRETCHES = 8;
 
 /** Stretches that this tree has a part in, worst first. */
@@ -23,16 +23,16 @@ export function TreeCard({ tree }: { readonly tree: TreeZones }) {
   const units = state.units.value;
   const stretches = threatened(tree.id);
   const rows: readonly (readonly [string, string])[] = [
-    [w.stem, girth(tree.stemDiameterM, units)],
-    [w.dripline, length(tree.driplineM, units)],
-    [w.structural, length(tree.structuralM, units)],
-    [w.protection, length(tree.protectionM, units)],
-    [w.reach, length(tree.reachM, units)],
+    [w().stem, girth(tree.stemDiameterM, units)],
+    [w().dripline, length(tree.driplineM, units)],
+    [w().structural, length(tree.structuralM, units)],
+    [w().protection, length(tree.protectionM, units)],
+    [w().reach, length(tree.reachM, units)],
   ];
   return (
     <article class="card" aria-label={tree.name}>
       <button type="button" class="back" onClick={() => state.chooseTree(null)}>
-        ‹ {w.back}
+        ‹ {w().back}
       </button>
       <h1 class="capital">{tree.name}</h1>
       <dl class="facts">
@@ -44,16 +44,16 @@ export function TreeCard({ tree }: { readonly tree: TreeZones }) {
         ))}
       </dl>
       <section aria-labelledby="threatens-title">
-        <h2 id="threatens-title">{w.threatens}</h2>
-        {stretches.length === 0 && <p>{w.none}</p>}
+        <h2 id="threatens-title">{w().threatens}</h2>
+        {stretches.length === 0 && <p>{w().none}</p>}
         <ul class="plain">
           {stretches.map(({ segment, share }) => (
             <li key={segment.id}>
               <button type="button" class="line-button" onClick={() => state.chooseStretch(segment.id)}>
                 <span>
-                  <BandWord band={segment.band} /> {words.list.row(segment, units)}
+                  <BandWord band={segment.band} /> {words.value.list.row(segment, units)}
                 </span>
-                <span class="number">{w.share(share, segment.score)}</span>
+                <span class="number">{w().share(share, segment.score)}</span>
               </button>
             </li>
           ))}

@@ -7,8 +7,8 @@ import type {
   RankTotals,
   SegmentResult,
 } from '@rootreach/core';
-import type { Units } from './measure.js';
-import * as measure from './measure.js';
+import type { Units } from '../../measure.js';
+import * as measure from '../../measure.js';
 
 const many = (n: number, one: string, more = `${one}s`) =>
   `${n.toLocaleString('en')} ${n === 1 ? one : more}`;
@@ -44,7 +44,7 @@ function assumedValue(field: string, value: number | string, units: Units): stri
 }
 
 /** Every text of the page, in one language. Another language is another object of the same shape. */
-export const words = {
+export const view = {
   name: 'rootreach',
   title: (site: string | null) => (site ? `${site} · rootreach` : 'rootreach: the plan'),
   skip: 'Go to the list',
@@ -239,7 +239,7 @@ export const words = {
   plan: {
     label: 'Plan of the site. Tab to a stretch; arrow keys step along the lines; Enter opens it.',
     stretch: (segment: SegmentResult, chance: string, units: Units) =>
-      `${words.band[segment.band]}: ${words.list.row(segment, units)}; ${chance}`,
+      `${view.band[segment.band]}: ${view.list.row(segment, units)}; ${chance}`,
     grid: (step: string) => `Grid ${step}`,
     north: 'North is up',
     closer: 'Closer',
@@ -249,6 +249,8 @@ export const words = {
 
   sheet: {
     label: 'What to do',
+    places: { find: 'Find', draw: 'Draw', route: 'New line', work: 'Work', sites: 'Sites' },
+    loading: 'One moment…',
     handle: { low: 'Raise the sheet', half: 'Raise the sheet fully', full: 'Lower the sheet' },
   },
 

@@ -1,0 +1,3 @@
+export function Routes() {
+  return null;
+}

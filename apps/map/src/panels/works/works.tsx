@@ -1,0 +1,3 @@
+export function Works() {
+  return null;
+}

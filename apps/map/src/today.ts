@@ -1,0 +1,6 @@
+/** Today by the device's own calendar, as an ISO date. */
+export function today(): string {
+  const now = new Date();
+  const two = (n: number) => String(n).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

@@ -1,0 +1,2 @@
+/** Texts of the year slider, what-if and profile. */
+export const answers = {};

@@ -1,0 +1,2 @@
+/** Texts of the drawing tools. */
+export const draw = {};

@@ -1,0 +1,2 @@
+/** Texts of the entry forms. */
+export const forms = {};

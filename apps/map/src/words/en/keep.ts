@@ -1,0 +1,2 @@
+/** Texts of the keeping, opening and sharing sites. */
+export const keep = {};

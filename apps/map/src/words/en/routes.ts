@@ -1,0 +1,2 @@
+/** Texts of the new lines. */
+export const routes = {};

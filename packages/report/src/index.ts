@@ -1,0 +1,2 @@
+/** @rootreach/report: plain results to pictures, charts and self-contained pages. */
+export {};
