@@ -1,2 +1,13 @@
-/** @rootreach/intake: other people's files to GeoJSON that the core reads. */
-export {};
+/** @rootreach/intake: other people's files to GeoJSON that the core reads, with a report of what was assumed. */
+
+export type { ColumnMap, ColumnUse, Field, PositionUse } from './columns/column-map.js';
+export { type Guess, type GuessedMap, guessMap, SAMPLE_ROWS } from './columns/guess-map.js';
+export { readColumnMap } from './columns/read-map.js';
+export { type SourceFile, textOf, Unreadable } from './formats/open-table.js';
+export { projectionOf } from './positions/projection.js';
+export { fate, type IntakeReport, type Reason, type ReportEntry } from './take/intake-report.js';
+export { isSiteFile } from './take/is-site-file.js';
+export type { Format, RawRow } from './take/raw-table.js';
+export { type TakeInOptions, type TakenIn, takeIn } from './take/take-in.js';
+export { Taker } from './take/taker.js';
+export { wordEntry, wordGuess, wordIntake } from './words/report-words.js';

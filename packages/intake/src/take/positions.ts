@@ -1,0 +1,91 @@
+import type { Geometry, Position } from 'geojson';
+import type { ColumnMap } from '../columns/column-map.js';
+import { fromHexWkb } from '../positions/ewkb.js';
+import { projectionOf, type ToLonLat } from '../positions/projection.js';
+import { isMissing } from '../values/missing.js';
+import type { Reason } from './intake-report.js';
+import type { RawRow } from './raw-table.js';
+
+/** Degrees with a tenth of a millimetre: what lies behind is noise of the conversion. */
+const DECIMALS = 1e9;
+/** Numbers beyond this are metres or feet of a grid. */
+const DEGREES_END = 400;
+
+export type Placed = { readonly geometry: Geometry } | { readonly why: Reason; readonly value: string };
+
+const rounded = (degrees: number): number => Math.round(degrees * DECIMALS) / DECIMALS;
+
+function parsed(text: string): Geometry | null {
+  try {
+    const value = JSON.parse(text) as { type?: string; geometry?: Geometry };
+    return value.type === 'Feature' ? (value.geometry ?? null) : (value as unknown as Geometry);
+  } catch {
+    return null;
+  }
+}
+
+/** Finds and converts the positions of the rows of one file. */
+export class Placing {
+  private readonly grids = new Map<string, ToLonLat | null>();
+
+  constructor(private readonly map: ColumnMap) {}
+
+  private gridOf(code: string): ToLonLat | null {
+    let grid = this.grids.get(code);
+    if (grid === undefined) {
+      grid = projectionOf(code)?.toLonLat ?? null;
+      this.grids.set(code, grid);
+    }
+    return grid;
+  }
+
+  private found({ properties, geometry }: RawRow): { geometry: Geometry; crs: string | null } | null {
+    const { position, crs } = this.map;
+    if (position.from === 'geometry') return geometry === null ? null : { geometry, crs };
+    if (position.from === 'none') return null;
+    if (position.from === 'columns') {
+      const [x, y] = [properties[position.x], properties[position.y]];
+      if (isMissing(x) || isMissing(y)) return null;
+      return { geometry: { type: 'Point', coordinates: [Number(x), Number(y)] }, crs };
+    }
+    const cell = properties[position.column];
+    if (typeof cell === 'object' && cell !== null) return { geometry: cell as Geometry, crs };
+    if (typeof cell !== 'string') return null;
+    if (position.from === 'geojson-cell') {
+      const read = parsed(cell);
+      return read === null ? null : { geometry: read, crs };
+    }
+    const read = fromHexWkb(cell.trim());
+    if (read === null) return null;
+    return { geometry: read.geometry, crs: crs ?? (read.srid === null ? null : `EPSG:${read.srid}`) };
+  }
+
+  /** The row's geometry in longitude and latitude, or why it has none that can be used. */
+  place(row: RawRow): Placed {
+    const found = this.found(row);
+    if (found === null || !('coordinates' in found.geometry)) return { why: 'no-position', value: '' };
+    let why: Reason | null = null;
+    let value = '';
+    const one = (position: Position): Position => {
+      let [x = Number.NaN, y = Number.NaN] = position;
+      if (this.map.latitudeFirst) [x, y] = [y, x];
+      const isDegrees = found.crs === null || found.crs === 'EPSG:4326';
+      const grid = isDegrees ? null : this.gridOf(found.crs as string);
+      const isOnGrid = Math.abs(x) > DEGREES_END || Math.abs(y) > DEGREES_END;
+      if (!Number.isFinite(x) || !Number.isFinite(y)) why = 'no-position';
+      else if (grid) [x, y] = grid(x, y) as [number, number];
+      else if (isOnGrid) why = 'grid-unknown';
+      if (why === null && !(Math.abs(x) <= 180 && Math.abs(y) <= 90)) why = 'off-the-globe';
+      // longitude 0, latitude 0 is where empty cells land
+      if (why === null && x === 0 && y === 0) why = 'no-position';
+      if (why !== null) value ||= `${position[0]}, ${position[1]}`;
+      return [rounded(x), rounded(y)];
+    };
+    const all = (coordinates: unknown): unknown =>
+      Array.isArray(coordinates) && typeof coordinates[0] !== 'number'
+        ? coordinates.map(all)
+        : one(coordinates as Position);
+    const geometry = { ...found.geometry, coordinates: all(found.geometry.coordinates) } as Geometry;
+    return why === null ? { geometry } : { why, value };
+  }
+}

@@ -1,0 +1,21 @@
+import type { Geometry } from 'geojson';
+
+/** One row or feature of somebody's file, as it stands there. */
+export interface RawRow {
+  readonly properties: Readonly<Record<string, unknown>>;
+  readonly geometry: Geometry | null;
+}
+
+export type Format = 'csv' | 'geojson' | 'ndjson' | 'shapefile' | 'kml' | 'gpx';
+
+/** A file taken apart into rows. */
+export interface RawTable {
+  readonly file: string;
+  readonly format: Format;
+  readonly columns: readonly string[];
+  readonly rows: readonly RawRow[];
+  /** Reference system that the file names. */
+  readonly crs: string | null;
+  /** Rows that could not be taken apart: number from 1, and why. */
+  readonly broken: readonly { readonly row: number; readonly why: string }[];
+}

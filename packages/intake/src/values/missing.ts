@@ -1,0 +1,26 @@
+/** Words that stand for nothing known. */
+const WORDS = new Set([
+  '',
+  'none',
+  'na',
+  'n/a',
+  'n.a.',
+  'nan',
+  'null',
+  '-',
+  '--',
+  '?',
+  '<null>',
+  '#n/a',
+  'nil',
+]);
+
+/** Nothing, a space, or a word for nothing. */
+export function isMissing(value: unknown): boolean {
+  if (value === null || value === undefined) return true;
+  if (typeof value === 'number') return !Number.isFinite(value);
+  return typeof value === 'string' && WORDS.has(value.trim().toLowerCase());
+}
+
+/** A size that cannot be: 0, -1, -9999 stand for "not measured" in inventories. */
+export const isNoSize = (value: number): boolean => !(value > 0);
