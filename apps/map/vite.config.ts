@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { licences } from './build/licences.ts';
+import { offlineFiles } from './build/offline-files.ts';
 import { unmodifiedChunk } from './build/unmodified-chunk.ts';
 
 const { page, worker } = licences();
@@ -22,7 +23,7 @@ export default defineConfig({
     ),
   },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
-  plugins: [page()],
+  plugins: [page(), offlineFiles()],
   worker: {
     format: 'es',
     plugins: () => [worker(), unmodifiedChunk(APART)],

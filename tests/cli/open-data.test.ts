@@ -66,13 +66,20 @@ describe('sewer lines of a town, without material, size or year', () => {
   const text = file === null ? EXCERPT : readFileSync(file, 'utf8');
   const lines = (JSON.parse(text) as { features: unknown[] }).features.length;
 
-  it('are accepted, each with an id of its own', async () => {
+  it('are accepted, each with an id of its own, and what was made of them is said', async () => {
     const { code, out } = await callOn(text, 'check', '--json');
-    const result = JSON.parse(out) as { issues: { code: string; severity: string }[] };
-    expect(code).toBe(1);
+    const result = JSON.parse(out) as {
+      issues: { code: string; severity: string }[];
+      takenIn: { rows: number; taken: number; entries: { reason: string; count: number }[] }[];
+    };
+    expect(code).toBe(0);
     expect(result).toMatchObject({ features: { drain: lines }, materials: { named: 0, unknown: lines } });
     expect(result.issues.filter(({ severity }) => severity === 'error')).toEqual([]);
-    expect(result.issues.filter(({ code: c }) => c === 'duplicate-id')).toHaveLength(lines - 1);
+    expect(result.issues.filter(({ code: c }) => c === 'duplicate-id')).toEqual([]);
+    expect(result.takenIn[0]).toMatchObject({ rows: lines, taken: lines });
+    expect(result.takenIn[0]?.entries).toContainEqual(
+      expect.objectContaining({ reason: 'material-missing', count: lines }),
+    );
   });
 
   it('come with what had to be assumed, each reason once', async () => {

@@ -110,8 +110,10 @@ describe('the table', () => {
   });
 
   it('speaks the units of the site unless told otherwise', async () => {
-    expect((await call(['rank', CORNER_LOT])).out).toMatch(/\d ft upstream from /);
-    expect((await call(['rank', CORNER_LOT, '--units', 'metric'])).out).toMatch(/\d m upstream from /);
+    expect((await call(['rank', CORNER_LOT])).out).toMatch(/from [^,]+, upstream, [\d.]+ to [\d.]+ ft/);
+    expect((await call(['rank', CORNER_LOT, '--units', 'metric'])).out).toMatch(
+      /from [^,]+, upstream, [\d.]+ to [\d.]+ m/,
+    );
     expect((await call(['rank', CORNER_LOT, '--units', 'metric'])).out).not.toMatch(/\d ft /);
     expect((await callOn(smallSite(), 'rank')).out).toMatch(/\d m in 1 line/);
   });
@@ -127,7 +129,7 @@ describe('the table', () => {
   it('gives each segment its place, its odds, its tree and what to do', async () => {
     const { out } = await call(['rank', CORNER_LOT, '--top', '2']);
     expect(out).toMatch(
-      / 1 {2}act +\d+ % \(\d+-\d+\) {2}17 to 26 ft upstream from the outlet, on old clay tail\n/,
+      / 1 {2}act +\d+ % \(\d+-\d+\) {2}from the outlet, upstream, 17 to 26 ft, on old clay tail\n/,
     );
     expect(out).toMatch(/American elm \(elm\) [\d.]+ ft away brings \d+ %; 4 joints +tail\/3\n/);
     expect(out).toMatch(/camera now, and plan the work; joints sealed: \d+ -> \d+ %\n/);

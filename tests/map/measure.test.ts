@@ -13,7 +13,7 @@ const span = (from: number, to: number, units: measure.Units) => plain(measure.s
 describe('lengths on the page', () => {
   it('are feet and inches for one crew, metres and centimetres for the other', () => {
     expect(length(3.048, 'us')).toBe('10 ft');
-    expect(length(3.048, 'metric')).toBe('3.0 m');
+    expect(length(3.048, 'metric')).toBe('3 m');
     expect(depth(0.6096, 'us')).toBe('24 in');
     expect(depth(0.6096, 'metric')).toBe('61 cm');
     expect(girth(0.3556, 'us')).toBe('14 in');
@@ -28,7 +28,7 @@ describe('lengths on the page', () => {
 
   it('name the unit of a span once', () => {
     expect(span(5.312, 7.968, 'us')).toBe('17 to 26 ft');
-    expect(span(0, 2.66, 'metric')).toBe('0.0 to 2.7 m');
+    expect(span(0, 2.66, 'metric')).toBe('0 to 2.7 m');
   });
 
   it('switch to the larger unit where the smaller would be long', () => {

@@ -2,7 +2,10 @@ import { effect } from '@preact/signals';
 import { render } from 'preact';
 import { isDemo } from './demos.js';
 import { engineInWorker } from './engine.js';
-import { opener } from './open.js';
+import type { Desk } from './keep/desk.js';
+import { listenToKeys } from './keep/keys.js';
+import { stayOffline } from './keep/offline.js';
+import { openLast, startKeeping } from './keep/start-keeping.js';
 import { Page } from './panels/page.js';
 import { followSketch } from './rescore.js';
 import * as state from './state.js';
@@ -33,20 +36,34 @@ function followWindow(): void {
   measure();
 }
 
+/** What a server that hands the page over says of itself in the page's head. */
+const toldByServer = (name: string): string =>
+  document.querySelector<HTMLMetaElement>(`meta[name="rootreach-${name}"]`)?.content ?? '';
+
+/** Files handed over come first, then a demo the address names, then the site that was open last. */
+async function openFirst(desk: Desk): Promise<void> {
+  const { site, stretch } = readHash(location.hash);
+  const begun = desk.sites.begin();
+  if (await desk.opener.openServed(toldByServer('opened'), stretch)) return;
+  if (isDemo(site)) {
+    await desk.opener.openDemo(site, stretch);
+    return;
+  }
+  await begun;
+  if (!(await openLast(desk))) await desk.opener.openDemo('corner-lot', stretch);
+}
+
 async function start(): Promise<void> {
   followWindow();
   const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
   const engine = engineInWorker(worker);
-  const open = opener(engine);
+  const desk = startKeeping(engine);
   followSketch(engine);
-  const first = readHash(location.hash);
-  state.switchedUnits.value = first.units;
+  state.switchedUnits.value = readHash(location.hash).units;
   const page = document.getElementById('page');
-  if (page) render(<Page opener={open} />, page);
-  const served = document.querySelector<HTMLMetaElement>('meta[name="rootreach-opened"]')?.content ?? '';
-  if (!(await open.openServed(served, first.stretch))) {
-    await open.openDemo(isDemo(first.site) ? first.site : 'corner-lot', first.stretch);
-  }
+  if (page) render(<Page opener={desk.opener} />, page);
+  listenToKeys();
+  await openFirst(desk);
   effect(() => {
     history.replaceState(null, '', writeHash(state.shared.value) || location.pathname + location.search);
   });
@@ -56,9 +73,10 @@ async function start(): Promise<void> {
   window.addEventListener('hashchange', () => {
     const { site, stretch, units } = readHash(location.hash);
     state.switchedUnits.value = units;
-    if (isDemo(site) && site !== state.siteKey.value) void open.openDemo(site, stretch);
+    if (isDemo(site) && site !== state.siteKey.value) void desk.opener.openDemo(site, stretch);
     else state.chooseStretch(stretch !== null && state.segmentById.value.has(stretch) ? stretch : null);
   });
+  if (toldByServer('offline') === 'keep') stayOffline(desk.keeper.flush);
 }
 
 void start();

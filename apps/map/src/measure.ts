@@ -6,8 +6,16 @@ export type Units = 'us' | 'metric';
 const GAP = '\u00a0';
 
 /** Whole numbers from ten up, one decimal below. */
-function rounded(value: number): string {
-  const text = value.toFixed(Math.abs(value) >= 9.95 ? 0 : 1);
+const rounded = (value: number): string => inScale(value, value, 'us');
+
+/** Along the ground whole from here up: a reel counter and a tape agree no better. */
+const WHOLE_FROM: Readonly<Record<Units, number>> = { us: 10, metric: 100 };
+/** A shorter span is said to the tenth at both ends, metres. */
+const SHORT_SPAN_M = 0.3;
+
+/** A number as fine as one of the given scale is said. */
+function inScale(value: number, scale: number, units: Units): string {
+  const text = value.toFixed(Math.abs(scale) >= WHOLE_FROM[units] - 0.05 ? 0 : 1);
   return text.endsWith('.0') ? text.slice(0, -2) : text;
 }
 
@@ -21,14 +29,15 @@ export const unitM = (units: Units): number => 1 / inUnit(1, units);
 
 /** Along the ground: `34 ft`, `10.4 m`. */
 export function length(lengthM: number, units: Units): string {
-  if (units === 'us') return `${rounded(toFeet(lengthM))}${GAP}ft`;
-  return `${lengthM.toFixed(Math.abs(lengthM) >= 99.5 ? 0 : 1)}${GAP}m`;
+  const value = inUnit(lengthM, units);
+  return `${inScale(value, value, units)}${GAP}${lengthUnit(units)}`;
 }
 
-/** From a place to another: `34 to 44 ft`. */
+/** From one place to another, both to the same precision: `34 to 44 ft`. */
 export function span(fromM: number, toM: number, units: Units): string {
-  const unit = lengthUnit(units);
-  return `${length(fromM, units).replace(`${GAP}${unit}`, '')} to ${length(toM, units)}`;
+  const scale = toM - fromM < SHORT_SPAN_M ? 0 : inUnit(toM, units);
+  const bare = (lengthM: number) => inScale(inUnit(lengthM, units), scale, units);
+  return `${bare(fromM)} to ${bare(toM)}${GAP}${lengthUnit(units)}`;
 }
 
 /** Into the ground: inches up to four feet, centimetres up to a metre. */

@@ -1,5 +1,5 @@
 import { computed, signal } from '@preact/signals';
-import type { Issue, LineResult, SegmentResult, TreeZones } from '@rootreach/core';
+import type { Issue, LineResult, SegmentResult, Severity, TreeZones } from '@rootreach/core';
 import type { Units } from './measure.js';
 import type { Opened } from './tasks.js';
 import type { Shared } from './url.js';
@@ -11,6 +11,8 @@ export type SheetPlace = 'find' | 'draw' | 'route' | 'work' | 'sites';
 
 /** More features than this are drawn on canvas: one SVG element each would be slow on a phone. */
 const CANVAS_FROM = 2000;
+
+const SEVERITIES: readonly Severity[] = ['error', 'warning', 'notice'];
 
 const SMALL_FROM_METRES_PER_PIXEL = 0.32;
 
@@ -53,11 +55,19 @@ export const sheetPixels = computed<Record<SheetHeight, number>>(() => ({
   full: pageHeight.value - 76,
 }));
 
+/** Height of the bar of drawing tools with the gap under it. */
+const BAR_PIXELS = 70;
+
 /** Lower part of the plan that the sheet lies over. At full height the plan cannot be seen anyway. */
-export const coveredBottom = computed(() => {
+export const coveredBySheet = computed(() => {
   if (wide.value) return 0;
   return sheetHeight.value === 'low' ? sheetPixels.value.low : sheetPixels.value.half;
 });
+
+/** Lower part of the plan that the sheet and the drawing tools lie over. */
+export const coveredBottom = computed(
+  () => coveredBySheet.value + (sheetPlace.value === 'draw' ? BAR_PIXELS : 0),
+);
 
 /** The plan shows so much ground that full line weights would run together. */
 export const smallScale = computed(() => metresPerPixel.value > SMALL_FROM_METRES_PER_PIXEL);
@@ -75,10 +85,10 @@ export const segmentById = computed(() => byId(segments.value, (row) => row.id))
 export const treeById = computed(() => byId(opened.value?.result.trees ?? [], (row) => row.id));
 export const lineById = computed(() => byId(opened.value?.result.lines ?? [], (row) => row.drainId));
 
-/** All that was found in the files, what was set aside first. */
+/** All that was found in the files, worst first, else in the order found. */
 export const issues = computed<readonly Issue[]>(() => {
   const all = [...(opened.value?.issues ?? []), ...(opened.value?.result.issues ?? [])];
-  return [...all.filter((one) => one.severity === 'error'), ...all.filter((one) => one.severity !== 'error')];
+  return SEVERITIES.flatMap((severity) => all.filter((one) => one.severity === severity));
 });
 
 /** Something was set aside: then it is said before the list, not after. */

@@ -2,10 +2,11 @@ import type { Issue, Site } from '@rootreach/core';
 import { CannotDo } from './cannot-do.js';
 import type { Io } from './io.js';
 import { reportIssues } from './print/issues.js';
+import type { Units } from './print/lengths.js';
 
 /** Stops where there is no line to score, and says what stood in the way. */
-export function needLines(site: Site, issues: readonly Issue[], io: Io): void {
+export function needLines(site: Site, issues: readonly Issue[], io: Io, units: Units): void {
   if (site.drains.length > 0) return;
-  reportIssues(issues, io);
+  reportIssues(issues, io, units);
   throw new CannotDo('there is no drain line to score in what was read');
 }

@@ -1,13 +1,27 @@
 import { readSite, type SiteReading } from '@rootreach/core';
+import { type IntakeReport, wordIntake } from '@rootreach/intake';
 import type { Args } from './args.js';
 import { CannotDo } from './cannot-do.js';
 import type { Io } from './io.js';
-import { readInputs } from './read-inputs.js';
+import { printable } from './print/printable.js';
+import { gather, intakeOptionsFrom } from './taking-in.js';
 
-/** Reads the site from the files named, all together. */
-export async function readFiles(args: Args, io: Io): Promise<SiteReading> {
+/** A site, and what was made of files in other formats. */
+export interface FilesReading extends SiteReading {
+  readonly reports: readonly IntakeReport[];
+}
+
+/** Reads the site from the files named, all together; says on stderr what was taken in. */
+export async function readFiles(args: Args, io: Io): Promise<FilesReading> {
   if (args.files.length === 0) {
-    throw new CannotDo("name one or more GeoJSON files, or '-' for standard input");
+    throw new CannotDo(
+      "name one or more site files (GeoJSON, CSV, zipped shapefile ...), or '-' for standard input",
+    );
   }
-  return readSite(await readInputs(args.files, io));
+  const { inputs, reports, issues } = await gather(args.files, await intakeOptionsFrom(args), io);
+  for (const report of reports) {
+    io.stderr.write(`${printable(wordIntake(report))}; \`rootreach check\` says how it was read.\n`);
+  }
+  const reading = readSite(inputs);
+  return { ...reading, issues: [...issues, ...reading.issues], reports };
 }

@@ -13,23 +13,32 @@ const REASONS: Readonly<Record<string, string>> = {
   ERR_FS_FILE_TOO_LARGE: 'too large to read at once',
 };
 
-async function textOf(path: string, io: Io): Promise<string> {
+/** Bytes of a named file; `-` is standard input. */
+export async function bytesOf(path: string, io: Io): Promise<Uint8Array> {
   try {
-    return path === '-' ? await io.stdin() : await readFile(path, 'utf8');
+    return path === '-' ? new TextEncoder().encode(await io.stdin()) : await readFile(path);
   } catch (error) {
     const { code, message } = error as NodeJS.ErrnoException;
     throw new CannotDo(`cannot read ${path}: ${REASONS[code ?? ''] ?? message}`);
   }
 }
 
-/** Texts of the named files; `-` is standard input. */
-export async function readInputs(paths: readonly string[], io: Io): Promise<TextInput[]> {
+/** Standard input has nothing left for a second reader. */
+export function checkStdinOnce(paths: readonly string[]): void {
   if (paths.filter((path) => path === '-').length > 1) {
     throw new CannotDo("'-' (standard input) can be read only once");
   }
+}
+
+/** Name under which a file is spoken of. */
+export const nameOf = (path: string): string => (path === '-' ? 'standard input' : path);
+
+/** Texts of the named files; `-` is standard input. */
+export async function readInputs(paths: readonly string[], io: Io): Promise<TextInput[]> {
+  checkStdinOnce(paths);
   const inputs: TextInput[] = [];
   for (const path of paths) {
-    inputs.push({ name: path === '-' ? 'standard input' : path, text: await textOf(path, io) });
+    inputs.push({ name: nameOf(path), text: new TextDecoder().decode(await bytesOf(path, io)) });
   }
   return inputs;
 }

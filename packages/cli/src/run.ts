@@ -3,9 +3,11 @@ import { readArgs } from './args.js';
 import { CannotDo } from './cannot-do.js';
 import type { Command, ExitCode } from './command.js';
 import { checkCommand } from './commands/check.js';
+import { convertCommand } from './commands/convert.js';
 import { explainCommand } from './commands/explain.js';
 import { learnCommand } from './commands/learn.js';
 import { mapCommand } from './commands/map.js';
+import { pageCommand } from './commands/page.js';
 import { rankCommand } from './commands/rank.js';
 import { waterCommand } from './commands/water.js';
 import { commandHelp, wholeHelp } from './help.js';
@@ -19,6 +21,8 @@ const commands: Readonly<Record<string, Command>> = {
   explain: explainCommand,
   learn: learnCommand,
   water: waterCommand,
+  convert: convertCommand,
+  page: pageCommand,
   map: mapCommand,
 };
 

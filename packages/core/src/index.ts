@@ -2,54 +2,87 @@
 
 export { adviceFor, reasonFor } from './explain/advice.js';
 export { wordAssumption } from './explain/assumption-words.js';
-export { bandMeaning, wordChance } from './explain/chance-words.js';
+export { wordCaution } from './explain/caution-words.js';
+export { bandMeaning, tensOf, wordChance } from './explain/chance-words.js';
 export { wordIssue } from './explain/issue-words.js';
+export { type MissingInput, missingInputs } from './explain/missing-inputs.js';
+export { type LengthWriter, wordReach } from './explain/reach-words.js';
 export { type WaterNumbers, wordWaterGap, wordWaterWarning } from './explain/water-words.js';
 export { indexAround as treeIndex } from './geometry/box-index.js';
 export { stretchesInside } from './geometry/overlap.js';
-export { planeFor } from './geometry/plane.js';
-export { polylineOf } from './geometry/polyline.js';
+export { lonLatOf, type Plane, planeFor, xOf, yOf } from './geometry/plane.js';
+export { nearestOn, type Polyline, polylineOf } from './geometry/polyline.js';
 export { type Backtest, backtestBySite, backtestByTime, type SiteRecord } from './learn/backtest.js';
 export { itemsOf } from './learn/items.js';
 export { learn, observe } from './learn/learn.js';
 export { readLearnedModel } from './learn/model-file.js';
-export type { Caution } from './model/caution.js';
+export type { Caution, CautionConditions } from './model/caution.js';
+export type { Bedding, Dig, DigFitting, DigSurface } from './model/dig.js';
 export type { Factor } from './model/factor.js';
-export type { Assumption, Issue, IssueCode, Place, Severity } from './model/issue.js';
+export type { Assumption, Issue, IssueCode, Misplaced, Place, Severity } from './model/issue.js';
 export type { LearnedGroup, LearnedModel } from './model/learned.js';
+export type * from './model/prices.js';
+export type { Quantity, QuantityUnit } from './model/quantity.js';
+export type * from './model/quote.js';
 export type * from './model/result.js';
+export type * from './model/season.js';
 export type * from './model/site.js';
 export type { MaterialMatch, SpeciesMatch } from './model/species-match.js';
 export type * from './model/water-result.js';
+export type * from './model/works.js';
+export { isNotALiveTree } from './names/not-live.js';
 export { resolveMaterial } from './names/resolve-material.js';
 export { resolveSpecies } from './names/resolve-species.js';
+export { type SpeciesName, speciesNames } from './names/species-names.js';
+export { type CsvCell, csvText } from './prices/csv.js';
+export { demoPrices } from './prices/demo-prices.js';
+export { priceQuantities } from './prices/price-quantities.js';
+export { readPriceList } from './prices/read-price-list.js';
+export { writePriceList } from './prices/write-price-list.js';
+export type { QuantityOptions } from './quantities/options.js';
+export { outsideDiameterM } from './quantities/outside-diameter.js';
+export { quantitiesOf } from './quantities/quantities-of.js';
+export { trenchVolumeM3 } from './quantities/trench-volume.js';
+export { fullTrenchWidthM } from './quantities/trench-width.js';
 export type { TextInput } from './read/parse-json.js';
 export { assumptionsOf } from './risk/assumptions.js';
+export { cautionsFor } from './risk/cautions.js';
 export type { RankOptions } from './risk/context.js';
 export { factorsOf } from './risk/factors.js';
 export type { Observation } from './risk/observed.js';
+export { type OddsPoint, oddsOverYears } from './risk/odds-over-years.js';
 export { bandLimits, rank } from './risk/rank.js';
+export { type RescoreOptions, Rescorer } from './risk/rescorer.js';
+export { type LineDetail, ScoredSite } from './risk/scored-site.js';
+export { type Box, SiteView } from './risk/site-view.js';
 export { rootDensity } from './roots/density.js';
 export { GLOBAL_BETA, shareBelow, trenchDepthFactor } from './roots/depth.js';
 export { type Relation, relations } from './roots/relations.js';
 export { bibliography, type SourceKey } from './sources/bibliography.js';
+export { type CautionCode, cautionTable } from './tables/cautions.js';
 export { jointRow } from './tables/joints.js';
 export { judgement } from './tables/judgement.js';
+export type { MaterialKey } from './tables/pipe-row.js';
 export { pipeRow } from './tables/pipes.js';
 export { runoffTable, type SurfaceKey } from './tables/runoff.js';
 export { speciesRow } from './tables/species.js';
 export { yearOf } from './units/calendar.js';
 export { fromInchesPerHour, toGallonsPerMinute, toInchesPerHour, toLitresPerSecond } from './units/flow.js';
 export {
+  fromCentimetres,
   fromFeet,
   fromInches,
+  fromMillimetres,
   toCentimetres,
   toFeet,
   toInches,
   toMillimetres,
   toSquareFeet,
 } from './units/length.js';
+export { guessKind } from './validate/columns.js';
+export { type NamedQuantity, quantities } from './validate/quantity-names.js';
 export { readSite, type SiteReading } from './validate/read-site.js';
 export { siteFileSchemas } from './validate/schemas.js';
+export { SiteReader } from './validate/site-reader.js';
 export { manningFull, manningPartial } from './water/manning.js';
 export { type WaterOptions, waterOf } from './water/water.js';

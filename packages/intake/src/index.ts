@@ -6,7 +6,7 @@ export { readColumnMap } from './columns/read-map.js';
 export { type SourceFile, textOf, Unreadable } from './formats/open-table.js';
 export { projectionOf } from './positions/projection.js';
 export { fate, type IntakeReport, type Reason, type ReportEntry } from './take/intake-report.js';
-export { isSiteFile } from './take/is-site-file.js';
+export { isSiteFile, needsTakingIn } from './take/is-site-file.js';
 export type { Format, RawRow } from './take/raw-table.js';
 export { type TakeInOptions, type TakenIn, takeIn } from './take/take-in.js';
 export { Taker } from './take/taker.js';

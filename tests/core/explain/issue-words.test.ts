@@ -43,7 +43,7 @@ const samples: { readonly [Code in IssueCode]: Omit<Extract<IssueDetail, { code:
   'material-uncertain': { text: 'plastic', taken: 'pvc-thin-wall' },
   'not-a-live-tree': { text: 'Stump' },
   'fitting-off-line': { distanceM: 2.53 },
-  'finding-misplaced': { reason: "there is no line 'main'" },
+  'finding-misplaced': { reason: { kind: 'no-line', line: 'main' } },
   'flow-assumed': {},
   'nothing-to-score': { missing: 'trees' },
   'more-of-the-same': { of: 'bad-value', count: 30 },
@@ -77,6 +77,25 @@ describe('the words for an issue', () => {
     expect(said({ code: 'fitting-off-line', distanceM: null })).not.toContain('null');
     expect(said({ code: 'odd-diameter', diameterM: 2.5 })).toContain('used');
     expect(said({ code: 'odd-diameter', diameterM: 4.5 })).toContain('not measured');
+  });
+
+  it('speak the units of the reader', () => {
+    const inUnits = (detail: object, units: 'us' | 'metric') =>
+      wordIssue({ ...detail, severity: 'warning', place } as Issue, units);
+    // 2.54 m are 100 in, 3.048 m are 10 ft, 16.09344 km are 10 miles, all exact by the foot of 1959
+    const reason = { kind: 'past-end', line: 'main', byM: 3.048, parts: false };
+    for (const [detail, us, metric] of [
+      [{ code: 'odd-diameter', diameterM: 2.54 }, '100 in', '2.5 m'],
+      [{ code: 'odd-depth', depthM: 6.096 }, '20 ft', '6.1 m'],
+      [{ code: 'fitting-off-line', distanceM: 3.048 }, '10 ft', '3.0 m'],
+      [{ code: 'fitting-off-line', distanceM: null }, 'three feet', 'a metre'],
+      [{ code: 'too-long', lengthKm: 16.09344 }, '10 miles', '16 km'],
+      [{ code: 'finding-misplaced', reason }, 'ran 10 ft past', 'ran 3.0 m past'],
+    ] as const) {
+      expect(inUnits(detail, 'us')).toContain(us);
+      expect(inUnits(detail, 'us')).not.toMatch(/\d k?m\b|metre/);
+      expect(inUnits(detail, 'metric')).toContain(metric);
+    }
   });
 
   it('never throw anything away without saying so', () => {

@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { wordMisplaced } from '../../../packages/core/src/explain/misplaced-words.js';
 import { layOutLines } from '../../../packages/core/src/line/line-model.js';
 import { placeFindings } from '../../../packages/core/src/risk/known.js';
 import { type Scene, scene } from '../../scenes/scene.js';
+
+const metres = (lengthM: number) => `${lengthM.toFixed(1)} m`;
 
 /** 30 m from a basin at the upper end down to an outlet; a wye 12 m above the outlet. */
 const drawn = (flow: string): Scene =>
@@ -44,7 +47,7 @@ function reasonAgainst(properties: Properties): string {
   const { stretches, issues } = placed(properties);
   expect(stretches).toEqual([]);
   const [issue] = issues;
-  return issue?.code === 'finding-misplaced' ? issue.reason : 'no such issue';
+  return issue?.code === 'finding-misplaced' ? wordMisplaced(issue.reason, metres) : 'no such issue';
 }
 
 // stations count from the outlet end, which is the last point as drawn here

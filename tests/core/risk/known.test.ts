@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { Geodesic } from 'geographiclib-geodesic';
 import { describe, expect, it } from 'vitest';
+import { wordMisplaced } from '../../../packages/core/src/explain/misplaced-words.js';
 import { layOutLines } from '../../../packages/core/src/line/line-model.js';
 import type { SegmentResult } from '../../../packages/core/src/model/result.js';
 import type { LonLat, Site } from '../../../packages/core/src/model/site.js';
@@ -10,6 +11,8 @@ import { readSite } from '../../../packages/core/src/validate/read-site.js';
 import { type Scene, scene } from '../../scenes/scene.js';
 
 type Finding = Readonly<Record<string, unknown>>;
+
+const metres = (lengthM: number) => `${lengthM.toFixed(lengthM < 100 ? 1 : 0)} m`;
 
 /** 12 m in four segments; readings count from the outlet end. */
 function segments(findings: readonly Finding[], drain: Finding = {}): readonly SegmentResult[] {
@@ -111,7 +114,7 @@ describe('what is known of a segment', () => {
       .finding({ id: 'seen', drain: 'mian', at_m: 1, seen: 'fine' });
     const { issues } = rank(made.site(), { asOf: '2026-11-25' });
     expect(issues).toMatchObject([
-      { code: 'finding-misplaced', severity: 'error', reason: "there is no line 'mian'" },
+      { code: 'finding-misplaced', severity: 'error', reason: { kind: 'no-line', line: 'mian' } },
     ]);
   });
 });
@@ -128,7 +131,12 @@ function placedIn(site: Site) {
       return [lines.at(number).drain.id, rounded(piece.fromM), rounded(piece.toM), piece.direction];
     });
   });
-  return { pieces, reasons: issues.map((issue) => ('reason' in issue ? issue.reason : issue.code)) };
+  return {
+    pieces,
+    reasons: issues.map((issue) =>
+      issue.code === 'finding-misplaced' ? wordMisplaced(issue.reason, metres) : issue.code,
+    ),
+  };
 }
 
 /** A main of 30 m with a branch of 8 m that comes in 18 m above its lower end, and a tail of 12 m after it. */

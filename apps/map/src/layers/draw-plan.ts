@@ -1,5 +1,8 @@
 import { effect, signal } from '@preact/signals';
 import * as L from 'leaflet';
+import { emptyLot } from '../draw/empty-lot.js';
+import { drawingWhenWanted } from '../draw/when-wanted.js';
+import * as sketch from '../sketch/sketch.js';
 import * as state from '../state.js';
 import { drawFittings } from './fittings.js';
 import { drawGrid } from './grid.js';
@@ -54,13 +57,19 @@ function startEffects(plan: Plan, seen: { readonly value: number }): (() => void
     labels: group(),
   };
   let anchor = L.latLng(0, 0);
+  let fitted: unknown = null;
   const scheme = () => state.dark.value;
   return [
     effect(() => {
       const bounds = siteBounds();
-      if (!bounds) return;
-      anchor = bounds.getSouthWest();
-      map.fitBounds(bounds, { ...covered(), animate: false });
+      // An edited site stays where it is; another one is shown whole.
+      const which = sketch.site.peek()?.key ?? state.opened.peek();
+      if (which === fitted) return;
+      fitted = which;
+      const site = sketch.site.peek();
+      const shown = bounds ?? (site ? emptyLot(site.info) : map.getBounds());
+      anchor = shown.getSouthWest();
+      map.fitBounds(shown, { ...covered(), animate: false });
     }),
     effect(() => {
       scheme();
@@ -140,7 +149,7 @@ export function drawPlan(element: HTMLElement): PlanControls {
   };
   map.on('moveend zoomend resize', look);
   look();
-  const stops = startEffects(plan, seen);
+  const stops = [...startEffects(plan, seen), drawingWhenWanted(plan)];
   const watcher = new ResizeObserver(() => map.invalidateSize({ animate: false }));
   watcher.observe(element);
   return {

@@ -1,10 +1,17 @@
-import { adviceFor, type Driver, pipeRow, type SegmentResult, wordChance } from '@rootreach/core';
+import { adviceFor, pipeRow, type SegmentResult, wordChance } from '@rootreach/core';
 import { depth } from '../measure.js';
+import * as sketch from '../sketch/sketch.js';
 import * as state from '../state.js';
 import { words } from '../words/words.js';
+import { aboutValue } from './answers/about.js';
+import { yearShown } from './answers/ahead.js';
+import { Drivers } from './answers/drivers.js';
+import { LookAhead, WhatIfNotice } from './answers/look-ahead.js';
+import { fillIn, Missing } from './answers/missing.js';
 import { Assumed } from './assumed.js';
 import { Cautions } from './cautions.js';
 import { ChanceBar } from './chance-bar.js';
+import { addFinding } from './forms/add-finding.js';
 import { Profile } from './profile.js';
 import { BandWord } from './swatch.js';
 
@@ -12,7 +19,8 @@ const w = () => words.value.card;
 
 function Odds({ segment }: { readonly segment: SegmentResult }) {
   const years = state.opened.value?.result.horizonYears ?? 10;
-  const { likely, range } = w().within(wordChance(segment.chance), years);
+  const within = words.value.answers.time.within(years, yearShown.value);
+  const { likely, range } = w().within(wordChance(segment.chance), within);
   return (
     <section class="odds" aria-labelledby="odds-title">
       <h2 id="odds-title">{segment.known ? w().knownChanceTitle : w().chanceTitle}</h2>
@@ -47,28 +55,6 @@ function Trees({ segment }: { readonly segment: SegmentResult }) {
   );
 }
 
-function Drivers({ segment }: { readonly segment: SegmentResult }) {
-  const drivers: readonly Driver[] = [...segment.drivers].sort((a, b) => a.scoreWithout - b.scoreWithout);
-  return (
-    <section aria-labelledby="drivers-title">
-      <h2 id="drivers-title">{w().driversTitle}</h2>
-      {drivers.length === 0 && <p>{w().noDrivers}</p>}
-      <ul class="plain">
-        {drivers.map((driver) => (
-          <li key={`${driver.code}/${driver.tree}`} class="driver">
-            <span>{driver.change}</span>
-            <span class="number">{w().driver(segment.score, driver.scoreWithout)}</span>
-            <span class="fall" aria-hidden="true">
-              <i class="fall-from" style={{ width: `${segment.score}%` }} />
-              <i class="fall-to" style={{ width: `${driver.scoreWithout}%` }} />
-            </span>
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
-}
-
 function Facts({ segment }: { readonly segment: SegmentResult }) {
   const units = state.units.value;
   const { overlapM, lengthM, expectedEntries: entries } = segment;
@@ -76,7 +62,10 @@ function Facts({ segment }: { readonly segment: SegmentResult }) {
   const rows: readonly (readonly [string, string])[] = [
     [w().facts.nextLook, segment.nextLook],
     [w().facts.material, pipeRow(segment.material).name],
-    [w().facts.depth, depth(segment.depthM, units)],
+    [
+      w().facts.depth,
+      aboutValue('drain', segment.drainId, ['depth_start', 'depth_end'], depth(segment.depthM, units)),
+    ],
     [w().facts.joints, w().joints(segment.joints.count, segment.joints.basis)],
     ...(segment.fittings.length > 0
       ? [[w().facts.fittings, segment.fittings.map((f) => `${f.type} ${f.id}`).join(', ')] as const]
@@ -122,6 +111,22 @@ function Steps() {
   );
 }
 
+/** From the answer back to what was entered. */
+function Edit({ segment }: { readonly segment: SegmentResult }) {
+  if (!sketch.site.value) return null;
+  const from = segment.reach.from.endsWith(' end') ? null : segment.reach.from;
+  return (
+    <div class="steps">
+      <button type="button" class="button" onClick={() => addFinding(segment.drainId, from)}>
+        {words.value.forms.drain.addFinding}
+      </button>
+      <button type="button" class="button" onClick={() => fillIn({ of: 'line', id: segment.drainId })}>
+        {words.value.forms.edit.line}
+      </button>
+    </div>
+  );
+}
+
 /** One stretch: what to do, then the number, then the reasons. */
 export function Card({ segment }: { readonly segment: SegmentResult }) {
   const units = state.units.value;
@@ -133,19 +138,23 @@ export function Card({ segment }: { readonly segment: SegmentResult }) {
       </button>
       <div class="card-head">
         <span class={`rank rank-${segment.band}`}>{segment.rank}</span>
-        <h1 class="capital">{segment.drainName ?? segment.drainId}</h1>
-        <p class="card-where">{w().where(segment, units)}</p>
+        <h1 class="capital card-where">{w().where(segment, units)}</h1>
+        <p class="card-station">{w().station(segment, units)}</p>
       </div>
       <p class="todo">
         <BandWord band={segment.band} /> {w().todo(adviceFor(segment))}
       </p>
       {known && <p class="known">{w().known(words.value.seen[known.seen], known.year)}</p>}
       <p>{w().reach(segment, units)}</p>
-      <Odds segment={segment} />
+      <WhatIfNotice />
+      {segment.band === 'cannot-say' ? <Missing segment={segment} /> : <Odds segment={segment} />}
       {state.line.value && <Profile line={state.line.value} chosen={segment} />}
       <Steps />
+      <LookAhead />
       <Trees segment={segment} />
       <Drivers segment={segment} />
+      {segment.band !== 'cannot-say' && <Missing segment={segment} />}
+      <Edit segment={segment} />
       <Facts segment={segment} />
       <Assumed rows={segment.assumed} />
       <Cautions />

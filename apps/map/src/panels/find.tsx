@@ -1,5 +1,6 @@
 import * as state from '../state.js';
 import { words } from '../words/words.js';
+import { LookAhead, WhatIfNotice } from './answers/look-ahead.js';
 import { Card } from './card.js';
 import { Cautions } from './cautions.js';
 import { Headline } from './headline.js';
@@ -19,6 +20,8 @@ export function Find() {
   return (
     <>
       <Headline />
+      <WhatIfNotice />
+      <LookAhead />
       {state.filesHaveErrors.value && <Issues />}
       <List />
       <Cautions />

@@ -1,52 +1,82 @@
-import { type DemoKey, demos, isDemo } from '../demos.js';
+import { type DemoKey, demos } from '../demos.js';
+import { desk } from '../keep/desk.js';
+import * as keep from '../keep/keep-state.js';
 import type { Units } from '../measure.js';
 import type { Opener } from '../open.js';
 import * as state from '../state.js';
 import { words } from '../words/words.js';
+import { UndoButtons } from './draw/undo-buttons.js';
+import { Notices } from './sites/notices.js';
 
 const OWN = 'own';
 const w = () => words.value.header;
 
-function SitePicker({ opener }: { readonly opener: Opener }) {
-  const key = state.siteKey.value;
+/** Sites of this device for the menu; the open one stands first if it is not kept. */
+function KeptOptions() {
+  const kept = (keep.keptSites.value ?? []).filter((site) => site.deleted === null);
+  if (kept.length === 0) return null;
+  return (
+    <optgroup label={words.value.keep.picker.kept}>
+      {kept.map((site) => (
+        <option key={site.id} value={site.id}>
+          {site.name}
+        </option>
+      ))}
+    </optgroup>
+  );
+}
+
+function SitePicker() {
+  const demo = state.siteKey.value;
   const names = state.fileNames.value;
+  const isKept = keep.keptSites.value?.some((site) => site.id === keep.keptId.value) ?? false;
+  const value = demo ?? (isKept ? (keep.keptId.value ?? OWN) : OWN);
   return (
     <select
       class="site-picker"
       aria-label={w().site}
-      value={key ?? OWN}
+      value={value}
       onChange={(event) => {
-        const chosen = event.currentTarget.value;
-        if (isDemo(chosen)) void opener.openDemo(chosen);
+        const { value: chosen } = event.currentTarget;
+        if (chosen !== OWN) void desk().sites.openPicked(chosen);
       }}
     >
-      {key === null && <option value={OWN}>{names.length === 0 ? w().none : w().ownFile(names)}</option>}
-      {(Object.keys(demos) as DemoKey[]).map((demo) => (
-        <option key={demo} value={demo}>
-          {w().demos[demo]}
-        </option>
-      ))}
+      {value === OWN && <option value={OWN}>{names.length === 0 ? w().none : w().ownFile(names)}</option>}
+      <KeptOptions />
+      <optgroup label={words.value.keep.picker.examples}>
+        {(Object.keys(demos) as DemoKey[]).map((key) => (
+          <option key={key} value={key}>
+            {w().demos[key]}
+          </option>
+        ))}
+      </optgroup>
     </select>
   );
 }
 
-function OpenButton({ opener }: { readonly opener: Opener }) {
+/** Whether the open site is kept, in words. */
+function SaveState() {
+  const saveState = keep.saveState.value;
+  if (!state.opened.value) return null;
+  return <p class={`save-state save-state-${saveState}`}>{words.value.keep.saveState[saveState]}</p>;
+}
+
+/** What the buttons that open files open; it stands here so that it is there whatever the sheet shows. */
+function FilePicker({ opener }: { readonly opener: Opener }) {
   return (
-    <label class="button open-button" title={w().openHint}>
-      {w().open}
-      <input
-        class="unseen"
-        type="file"
-        multiple
-        accept=".geojson,.json,application/geo+json,application/json"
-        aria-label={w().openHint}
-        onChange={(event) => {
-          const input = event.currentTarget;
-          void opener.openFiles([...(input.files ?? [])]);
-          input.value = '';
-        }}
-      />
-    </label>
+    <input
+      hidden
+      id="open-files"
+      type="file"
+      multiple
+      accept=".geojson,.json,application/geo+json,application/json"
+      aria-label={w().openHint}
+      onChange={(event) => {
+        const input = event.currentTarget;
+        void opener.openFiles([...(input.files ?? [])]);
+        input.value = '';
+      }}
+    />
   );
 }
 
@@ -79,9 +109,18 @@ function UnitsSwitch() {
 export function Header({ opener }: { readonly opener: Opener }) {
   return (
     <header class="header">
-      <SitePicker opener={opener} />
-      <OpenButton opener={opener} />
-      <UnitsSwitch />
+      <div class="header-row">
+        <div class="site-cell">
+          <SitePicker />
+          <SaveState />
+        </div>
+        <FilePicker opener={opener} />
+        <div class="header-tools">
+          <UndoButtons />
+        </div>
+        <UnitsSwitch />
+      </div>
+      <Notices />
     </header>
   );
 }

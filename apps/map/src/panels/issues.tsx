@@ -16,7 +16,7 @@ export function Issues() {
         {all.slice(0, AT_MOST).map((issue, index) => (
           <li key={index}>
             <b>{words.value.issues.severity[issue.severity]}.</b>{' '}
-            {words.value.issues.row(issue, wordIssue(issue))}
+            {words.value.issues.row(issue, wordIssue(issue, state.units.value))}
           </li>
         ))}
         {more > 0 && <li>{words.value.issues.more(more)}</li>}

@@ -1,9 +1,10 @@
 import { useSignal } from '@preact/signals';
 import type { LineResult, SegmentResult } from '@rootreach/core';
 import { useEffect, useRef } from 'preact/hooks';
-import { lengthUnit } from '../measure.js';
+import { lengthUnit, span, type Units } from '../measure.js';
 import * as state from '../state.js';
 import { words } from '../words/words.js';
+import { ProfileFindings } from './profile-findings.js';
 import { ProfileOdds } from './profile-odds.js';
 import { ProfilePipe } from './profile-pipe.js';
 import { profileScale, rows } from './profile-scale.js';
@@ -17,6 +18,17 @@ function chooseClicked(event: Event): void {
   const hit = event.target instanceof Element ? event.target.closest('[data-stretch]') : null;
   const id = hit?.getAttribute('data-stretch');
   if (id) state.chooseStretch(id);
+}
+
+/** What cameras saw, for those who cannot see the drawing. */
+function findingWords({ findings }: LineResult, units: Units): string {
+  const { profile } = words.value.answers;
+  if (findings.length === 0) return '';
+  return profile.findings(
+    findings.map(({ seen, year, fromM, toM }) =>
+      profile.findingAt(profile.seenIn(profile.seen[seen], year), span(fromM, toM, units)),
+    ),
+  );
 }
 
 /** The chosen line as a profile drawing: trees, ground and pipe, and the odds along it. */
@@ -44,7 +56,12 @@ export function Profile({ line, chosen }: { readonly line: LineResult; readonly 
     <section class="profile" aria-labelledby="profile-title">
       <h2 id="profile-title">{w().title}</h2>
       <div ref={place}>
-        <svg width={width.value} height={rows.height} role="img" aria-label={w().label(line, units)}>
+        <svg
+          width={width.value}
+          height={rows.height}
+          role="img"
+          aria-label={w().label(line, units) + findingWords(line, units)}
+        >
           <rect
             class="profile-chosen"
             x={chosenX}
@@ -53,6 +70,7 @@ export function Profile({ line, chosen }: { readonly line: LineResult; readonly 
             height={rows.oddsBottom - rows.crownTop + 4}
           />
           <ProfileTrees line={line} scale={scale} />
+          <ProfileFindings line={line} scale={scale} />
           <ProfilePipe line={line} scale={scale} />
           <ProfileOdds segments={segments} scale={scale} />
           <g class="profile-axis">

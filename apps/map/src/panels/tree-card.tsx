@@ -1,7 +1,11 @@
 import type { TreeZones } from '@rootreach/core';
 import { girth, length } from '../measure.js';
+import * as sketch from '../sketch/sketch.js';
 import * as state from '../state.js';
 import { words } from '../words/words.js';
+import { aboutValue } from './answers/about.js';
+import { WhatIfNotice } from './answers/look-ahead.js';
+import { fillIn } from './answers/missing.js';
 import { Assumed } from './assumed.js';
 import { Cautions } from './cautions.js';
 import { BandWord } from './swatch.js';
@@ -23,8 +27,8 @@ export function TreeCard({ tree }: { readonly tree: TreeZones }) {
   const units = state.units.value;
   const stretches = threatened(tree.id);
   const rows: readonly (readonly [string, string])[] = [
-    [w().stem, girth(tree.stemDiameterM, units)],
-    [w().dripline, length(tree.driplineM, units)],
+    [w().stem, aboutValue('tree', tree.id, ['dbh', 'girth', 'stems'], girth(tree.stemDiameterM, units))],
+    [w().dripline, aboutValue('tree', tree.id, ['canopy_radius'], length(tree.driplineM, units))],
     [w().structural, length(tree.structuralM, units)],
     [w().protection, length(tree.protectionM, units)],
     [w().reach, length(tree.reachM, units)],
@@ -35,6 +39,7 @@ export function TreeCard({ tree }: { readonly tree: TreeZones }) {
         ‹ {w().back}
       </button>
       <h1 class="capital">{tree.name}</h1>
+      <WhatIfNotice />
       <dl class="facts">
         {rows.map(([name, value]) => (
           <div key={name}>
@@ -59,6 +64,11 @@ export function TreeCard({ tree }: { readonly tree: TreeZones }) {
           ))}
         </ul>
       </section>
+      {sketch.site.value && (
+        <button type="button" class="button" onClick={() => fillIn({ of: 'tree', id: tree.id })}>
+          {words.value.forms.edit.tree}
+        </button>
+      )}
       <Assumed rows={tree.assumed} />
       <Cautions />
     </article>

@@ -10,7 +10,8 @@ import {
 /** A change makes a new document from the one before. */
 export type Change = (site: SiteDocument) => SiteDocument;
 
-const PREFIX: Readonly<Record<FeatureKind, string>> = {
+/** How ids of a kind begin. */
+export const ID_PREFIX: Readonly<Record<FeatureKind, string>> = {
   tree: 't',
   drain: 'line',
   fitting: 'f',
@@ -24,8 +25,8 @@ const PREFIX: Readonly<Record<FeatureKind, string>> = {
 export function freeId(site: SiteDocument, kind: FeatureKind): string {
   const taken = new Set(site.features.map(refOf).flatMap((ref) => (ref.kind === kind ? [ref.id] : [])));
   let n = taken.size + 1;
-  while (taken.has(`${PREFIX[kind]}${n}`)) n += 1;
-  return `${PREFIX[kind]}${n}`;
+  while (taken.has(`${ID_PREFIX[kind]}${n}`)) n += 1;
+  return `${ID_PREFIX[kind]}${n}`;
 }
 
 export const add =

@@ -35,7 +35,10 @@ export const isSame = (a: FeatureRef | null, b: FeatureRef | null): boolean =>
 export const find = (site: SiteDocument, ref: FeatureRef): SketchFeature | undefined =>
   site.features.find((one) => isSame(refOf(one), ref));
 
-/** The document as one GeoJSON text, ready to be read by the model or saved. */
+/**
+ * The document as one GeoJSON text for the model. The collection's own box is left out: it may be out of date.
+ */
 export function toGeoJson({ features, info, members }: SiteDocument, indent?: number): string {
-  return JSON.stringify({ type: 'FeatureCollection', rootreach: info, ...members, features }, null, indent);
+  const { bbox: _, ...others } = members;
+  return JSON.stringify({ type: 'FeatureCollection', rootreach: info, ...others, features }, null, indent);
 }

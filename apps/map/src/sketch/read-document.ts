@@ -1,68 +1,102 @@
-import type { Site } from '@rootreach/core';
+import { guessKind } from '@rootreach/core';
 import type { InputFile } from '../tasks.js';
-import { freeId } from './changes.js';
+import { ID_PREFIX } from './changes.js';
 import type { FeatureKind, SiteDocument, SketchFeature } from './document.js';
 
 type Json = Readonly<Record<string, unknown>>;
 
 const KINDS: readonly string[] = ['tree', 'drain', 'fitting', 'finding', 'obstacle', 'barrier', 'level'];
+const GEOMETRIES = ['Point', 'LineString', 'Polygon', 'MultiPoint', 'MultiLineString', 'MultiPolygon'];
+/** Members of a collection that the document holds in places of their own. */
+const OWN_PLACES = ['type', 'features', 'rootreach'];
 
 const isObject = (value: unknown): value is Json =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
+/** The top of a file; null where it is no object or no JSON: then it is set aside, as the model does. */
+function rootOf(input: InputFile): Json | null {
+  try {
+    const value: unknown = JSON.parse(input.text.replace(/^\uFEFF/, ''));
+    return isObject(value) ? value : null;
+  } catch {
+    return null;
+  }
+}
+
 function featuresOf(root: Json): readonly Json[] {
-  if (root['type'] === 'FeatureCollection' && Array.isArray(root['features']))
+  const type = root['type'];
+  if (type === 'FeatureCollection' && Array.isArray(root['features']))
     return root['features'].filter(isObject);
-  if (root['type'] === 'Feature') return [root];
-  return [];
+  if (type === 'Feature') return [root];
+  if (typeof type !== 'string' || !GEOMETRIES.includes(type)) return [];
+  return [{ type: 'Feature', properties: {}, geometry: root }];
+}
+
+/** Type of a geometry; a multi-part of one part counts as that part. */
+function shapeOf(geometry: unknown): string {
+  if (!isObject(geometry) || typeof geometry['type'] !== 'string') return '';
+  const { type, coordinates } = geometry as { readonly type: string; readonly coordinates?: unknown };
+  const single = Array.isArray(coordinates) && coordinates.length === 1;
+  return single && type !== 'MultiPolygon' ? type.replace(/^Multi/, '') : type;
 }
 
 /** A feature whose kind was not written down is what the model took it for. */
-function kindOf(properties: Json, geometry: unknown): string | null {
-  const given = properties['kind'];
-  if (typeof given === 'string') return given;
-  const type = isObject(geometry) ? geometry['type'] : null;
-  if (type === 'Point') return 'tree';
-  return type === 'LineString' ? 'drain' : null;
+function kindOf(properties: Json, geometry: unknown): FeatureKind | null {
+  const given = properties['kind'] ?? guessKind(shapeOf(geometry), properties);
+  return typeof given === 'string' && KINDS.includes(given) ? (given as FeatureKind) : null;
+}
+
+/** Later entries give way to earlier ones. Written as entries, since a member may be called `__proto__`. */
+function merged(parts: readonly Json[]): Json {
+  return Object.fromEntries(new Map(parts.toReversed().flatMap((part) => Object.entries(part))));
+}
+
+/** Gives every thing of a known kind an id of its own. An id that the file gave stays with who had it first. */
+function withIds(features: readonly Json[]): SketchFeature[] {
+  const taken = new Set<string>();
+  const found = features.map((feature) => {
+    const properties = isObject(feature['properties']) ? feature['properties'] : {};
+    const kind = kindOf(properties, feature['geometry']);
+    const id = properties['id'] ?? feature['id'] ?? '';
+    const ref = `${kind}/${String(id)}`;
+    const isFirst = id !== '' && !taken.has(ref);
+    if (isFirst) taken.add(ref);
+    return { feature, properties, kind, id: isFirst ? id : null };
+  });
+  const counts = new Map<FeatureKind, number>();
+  return found.map(({ feature, properties, kind, id }) => {
+    if (kind === null) return { ...feature, properties } as SketchFeature;
+    if (properties['kind'] === kind && id !== null && properties['id'] === id)
+      return { ...feature, properties } as SketchFeature;
+    let n = counts.get(kind) ?? 1;
+    while (id === null && taken.has(`${kind}/${ID_PREFIX[kind]}${n}`)) n += 1;
+    const given = id ?? `${ID_PREFIX[kind]}${n}`;
+    taken.add(`${kind}/${String(given)}`);
+    counts.set(kind, n);
+    return { ...feature, properties: { ...properties, kind, id: given } } as unknown as SketchFeature;
+  });
 }
 
 /**
- * The files as one document to edit; several are put together. Every thing of a known kind gets an id of its own.
- * @param site What the model read from the same files: its word counts on what the whole is called.
+ * The files as one document to edit; several are put together, the first one's word counts where they differ.
+ * Every thing of a known kind gets an id of its own; all else stays as it stands in the file.
+ * @param key Key of the document while it is open.
+ * @returns the document, and whether every feature stands in it with the properties it has in the file.
  */
-export function readDocument(key: string, inputs: readonly InputFile[], site: Site): SiteDocument {
-  const roots = inputs.map((input) => JSON.parse(input.text.replace(/^\uFEFF/, '')) as Json);
-  const info = Object.assign(
-    {},
-    ...roots.toReversed().map((root) => (isObject(root['rootreach']) ? root['rootreach'] : {})),
-  ) as Json;
-  const members: Record<string, unknown> = {};
-  for (const root of roots) {
-    for (const [name, value] of Object.entries(root)) {
-      if (root['type'] !== 'FeatureCollection') continue;
-      if (!['type', 'features', 'rootreach', 'bbox'].includes(name)) members[name] ??= value;
-    }
-  }
-  let document: SiteDocument = {
-    key,
-    features: [],
-    info: site.units && info['units'] === undefined ? { ...info, units: site.units } : info,
-    members,
-  };
-  const features: SketchFeature[] = [];
-  document = { ...document, features };
-  const taken = new Set<string>();
-  for (const feature of roots.flatMap(featuresOf)) {
-    const properties = isObject(feature['properties']) ? feature['properties'] : {};
-    const kind = kindOf(properties, feature['geometry']);
-    const known = kind !== null && KINDS.includes(kind);
-    let id = properties['id'];
-    if (known && (id === undefined || taken.has(`${kind}/${id}`))) {
-      id = freeId(document, kind as FeatureKind);
-    }
-    if (known) taken.add(`${kind}/${id}`);
-    const kept = known ? { ...properties, kind, id } : properties;
-    features.push({ ...feature, properties: kept } as SketchFeature);
-  }
-  return document;
+export function readDocument(
+  key: string,
+  inputs: readonly InputFile[],
+): { readonly document: SiteDocument; readonly isAsGiven: boolean } {
+  const roots = inputs.map(rootOf).filter((root) => root !== null);
+  const info = merged(roots.map((root) => (isObject(root['rootreach']) ? root['rootreach'] : {})));
+  const collections = roots.filter((root) => root['type'] === 'FeatureCollection');
+  const members = merged(
+    collections.map((root) =>
+      Object.fromEntries(Object.entries(root).filter(([name]) => !OWN_PLACES.includes(name))),
+    ),
+  );
+  const given = roots.flatMap(featuresOf);
+  const features = withIds(given);
+  const isAsGiven = features.every((one, i) => one.properties === given[i]?.['properties']);
+  return { document: { key, features, info, members }, isAsGiven };
 }

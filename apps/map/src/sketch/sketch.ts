@@ -22,8 +22,15 @@ export const chosenFeature = computed(() =>
   site.value && chosen.value ? (find(site.value, chosen.value) ?? null) : null,
 );
 
-export const canUndo = computed(() => past.value.length > 0);
-export const canRedo = computed(() => future.value.length > 0);
+/** A shape that is being drawn place by place: until it is done, undo and redo speak of its places. */
+export const underWay = signal<{
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly canRedo: () => boolean;
+} | null>(null);
+
+export const canUndo = computed(() => underWay.value !== null || past.value.length > 0);
+export const canRedo = computed(() => underWay.value?.canRedo() ?? future.value.length > 0);
 export const lastLabel = computed(() => past.value.at(-1)?.label ?? null);
 export const nextLabel = computed(() => future.value.at(-1)?.label ?? null);
 
@@ -33,6 +40,7 @@ export function openDocument(document: SiteDocument | null): void {
     site.value = document;
     past.value = [];
     future.value = [];
+    underWay.value = null;
     chosen.value = null;
   });
 }
@@ -71,6 +79,10 @@ export function startMove(label: string): { move(change: Change): void; done(): 
 }
 
 export function undo(): void {
+  if (underWay.value) {
+    underWay.value.undo();
+    return;
+  }
   const step = past.value.at(-1);
   if (!step || !site.value) return;
   const now = site.value;
@@ -82,6 +94,10 @@ export function undo(): void {
 }
 
 export function redo(): void {
+  if (underWay.value) {
+    underWay.value.redo();
+    return;
+  }
   const step = future.value.at(-1);
   if (!step || !site.value) return;
   const now = site.value;

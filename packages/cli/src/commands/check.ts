@@ -10,6 +10,7 @@ import { plainIssues } from '../print/issues.js';
 import { json } from '../print/json.js';
 import { Progress } from '../progress.js';
 import { readFiles } from '../read-files.js';
+import { intakeOptions } from '../taking-in.js';
 import { outputPath, writeOutput } from '../write-output.js';
 
 async function run(args: Args, io: Io): Promise<ExitCode> {
@@ -24,7 +25,7 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   const issues = [...reading.issues, ...rank(site, { asOf, top: 0 }).issues];
   const assumed = assumptionsOf(site, { asOf });
   const text = args.flag('json')
-    ? json({ schema: 1, ...counts, issues: plainIssues(issues), assumed })
+    ? json({ schema: 1, ...counts, issues: plainIssues(issues), assumed, takenIn: reading.reports })
     : checkReport(reading, issues, assumed, pageFor(unitsFor(asked, site), out, io));
   await writeOutput(text, out, io);
   const unreadable = issues.filter(({ code }) => code === 'not-json').length;
@@ -36,6 +37,6 @@ export const checkCommand: Command = {
   summary: 'read the files, say what is wrong with them and what has to be assumed',
   usage: 'rootreach check FILE... [options]',
   examples: ['rootreach check yard.geojson', 'rootreach check trees.geojson lines.geojson --json'],
-  options: siteOptions,
+  options: { ...siteOptions, ...intakeOptions },
   run,
 };

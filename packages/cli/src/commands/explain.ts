@@ -1,19 +1,10 @@
-import {
-  factorsOf,
-  type LineResult,
-  type RankResult,
-  rank,
-  type SegmentResult,
-  type Site,
-} from '@rootreach/core';
+import { factorsOf, type LineResult, type Site } from '@rootreach/core';
 import type { Args } from '../args.js';
-import { CannotDo } from '../cannot-do.js';
 import type { Command, ExitCode } from '../command.js';
 import { type Scoring, scoringFrom, scoringOptions, siteOptions } from '../common-options.js';
 import { exitCodeFor } from '../exit-code.js';
 import type { Io } from '../io.js';
 import { learnedFrom, modelOption } from '../learned-from.js';
-import { nearest } from '../nearest.js';
 import { needLines } from '../need-lines.js';
 import { pageFor, unitsFor } from '../page.js';
 import { type Explained, explanation } from '../print/explanation.js';
@@ -22,39 +13,12 @@ import { json } from '../print/json.js';
 import { plainSources, sourcesBehind } from '../print/source-list.js';
 import { Progress } from '../progress.js';
 import { readFiles } from '../read-files.js';
+import { type AskedSegment, askedSegment } from '../segment-asked.js';
+import { intakeOptions } from '../taking-in.js';
 import { outputPath, writeOutput } from '../write-output.js';
 
-interface Found {
-  readonly result: RankResult;
-  readonly segment: SegmentResult;
-}
-
-/** Stops where no line has the name that stands before the last stroke. */
-function needLineOf(wanted: string, site: Site): void {
-  const ids = site.drains.map(({ id }) => id);
-  if (ids.includes(wanted.slice(0, wanted.lastIndexOf('/')))) return;
-  if (ids.includes(wanted)) {
-    throw new CannotDo(`'${wanted}' is a whole line; name a segment of it, such as ${wanted}/1`);
-  }
-  const close = nearest(wanted.replace(/\/[^/]*$/, ''), ids).map((id) => `${id}/1`);
-  const hint = close.length > 0 ? `nearest: ${close.join(', ')}` : `there is, for instance, ${ids[0]}/1`;
-  throw new CannotDo(`there is no segment '${wanted}'; ${hint}`);
-}
-
-/** The segment asked for, or the worst one. */
-function findSegment(site: Site, scoring: Scoring, wanted: string | undefined): Found {
-  if (wanted !== undefined) needLineOf(wanted, site);
-  const result = rank(site, { ...scoring, ...(wanted === undefined ? { top: 1 } : { only: wanted }) });
-  const [segment] = result.segments;
-  if (segment !== undefined) return { result, segment };
-  if (wanted === undefined) throw new CannotDo('there is no stretch of line to explain in what was read');
-  const first = `${wanted.slice(0, wanted.lastIndexOf('/'))}/1`;
-  const ofLine = rank(site, { ...scoring, only: first }).lines[0]?.segments ?? [];
-  throw new CannotDo(`there is no segment '${wanted}'; nearest: ${nearest(wanted, ofLine).join(', ')}`);
-}
-
 /** @param all with the numbers of every tree, else of the one that brings most. */
-function explain({ result, segment }: Found, site: Site, scoring: Scoring, all: boolean): Explained {
+function explain({ result, segment }: AskedSegment, site: Site, scoring: Scoring, all: boolean): Explained {
   const ids = segment.trees.map(({ id }) => id);
   const factors = factorsOf(site, scoring, segment.id, all ? ids : ids.slice(0, 1));
   return {
@@ -78,17 +42,18 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   const out = outputPath(args);
   const progress = new Progress(io);
   const { site, issues: found } = await readFiles(args, io);
-  needLines(site, found, io);
+  const units = unitsFor(asked, site);
+  needLines(site, found, io, units);
   progress.step('Scoring', site.trees.length + site.drains.length);
-  const answer = findSegment(site, scoring, wanted);
+  const answer = askedSegment(site, scoring, wanted);
   const issues = [...found, ...answer.result.issues];
-  reportIssues(issues, io);
+  reportIssues(issues, io, units);
   const { schema, model } = answer.result;
   const explained = explain(answer, site, scoring, args.flag('json'));
   const { segments: _all, ...parts } = explained;
   const text = args.flag('json')
     ? json({ schema, model, ...parts, sources: plainSources(explained.sources) })
-    : explanation(explained, pageFor(unitsFor(asked, site), out, io));
+    : explanation(explained, pageFor(units, out, io));
   await writeOutput(text, out, io);
   return exitCodeFor(issues);
 }
@@ -103,6 +68,7 @@ export const explainCommand: Command = {
     ...scoringOptions,
     ...modelOption,
     ...siteOptions,
+    ...intakeOptions,
   },
   run,
 };

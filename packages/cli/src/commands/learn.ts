@@ -35,15 +35,17 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   if (out !== undefined && out === drawing) throw new CannotDo('--out and --picture name the same file');
   const learning = await learnFrom(args.files, asOf, io);
   const { model, issues } = learning;
+  const units = unitsOf(asked, learning);
   // what could not be placed is listed whole: every lost finding is a lesson lost
-  reportIssues(issues, io, Math.max(10, issues.filter(({ severity }) => severity !== 'notice').length));
+  const most = Math.max(10, issues.filter(({ severity }) => severity !== 'notice').length);
+  reportIssues(issues, io, units, most);
   if (model.groups.length === 0) {
     throw new CannotDo('there is no dated finding to learn from in what was read');
   }
   const picture = drawing === undefined ? null : pictureOf(learning);
   const text = args.flag('json')
     ? json(learnedJson(learning))
-    : learnedReport(learning, out, pageFor(unitsOf(asked, learning), undefined, io));
+    : learnedReport(learning, out, pageFor(units, undefined, io));
   if (out !== undefined) await writeOutput(json(model), out, io);
   if (picture !== null) await writeOutput(picture, drawing, io);
   io.stdout.write(text);

@@ -7,9 +7,9 @@ import type { Command, ExitCode } from '../command.js';
 import { siteOptions } from '../common-options.js';
 import type { Io } from '../io.js';
 import { json } from '../print/json.js';
-import { readInputs } from '../read-inputs.js';
 import { listen } from '../serve/listen.js';
 import { pageServer } from '../serve/page-server.js';
+import { gather } from '../taking-in.js';
 
 const PORT = 4173;
 
@@ -27,7 +27,7 @@ async function pageFolder(): Promise<string> {
 
 async function run(args: Args, io: Io): Promise<ExitCode> {
   const port = args.number('port', { least: 0, most: 65_535, whole: true }) ?? PORT;
-  const inputs = await readInputs(args.files, io);
+  const { inputs } = await gather(args.files, {}, io);
   const files = inputs.map(({ name, text }) => ({ name: basename(name), text }));
   const server = pageServer(await pageFolder(), files);
   const address = await listen(server, port);

@@ -15,6 +15,7 @@ import { segmentCsv } from '../print/segment-csv.js';
 import { segmentGeojson } from '../print/segment-geojson.js';
 import { Progress } from '../progress.js';
 import { readFiles } from '../read-files.js';
+import { intakeOptions } from '../taking-in.js';
 import { outputPath, writeOutput } from '../write-output.js';
 
 /** Segments that fit a screen or two and a tired head. */
@@ -36,17 +37,18 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   const out = outputPath(args);
   const progress = new Progress(io);
   const { site, issues: found } = await readFiles(args, io);
-  needLines(site, found, io);
+  const units = unitsFor(asked, site);
+  needLines(site, found, io, units);
   progress.step('Scoring', site.trees.length + site.drains.length);
   const result = rank(site, { ...scoring, ...(top === undefined ? {} : { top }) });
   const issues = [...found, ...result.issues];
-  reportIssues(issues, io);
+  reportIssues(issues, io, units);
   const forScripts = { ...result, issues: plainIssues(issues) };
   const texts: Record<Form, () => string> = {
     json: () => json(forScripts),
     geojson: () => segmentGeojson(forScripts),
     csv: () => segmentCsv(result, asked ?? 'metric'),
-    table: () => rankTable(result, pageFor(unitsFor(asked, site), out, io)),
+    table: () => rankTable(result, pageFor(units, out, io)),
   };
   await writeOutput(texts[form](), out, io);
   return exitCodeFor(issues);
@@ -68,6 +70,7 @@ export const rankCommand: Command = {
     csv: { value: null, text: 'one row a segment for a spreadsheet; metres unless --units us' },
     geojson: { value: null, text: 'one line feature a segment, for a map program' },
     ...siteOptions,
+    ...intakeOptions,
   },
   run,
 };

@@ -13,6 +13,7 @@ import { waterCsv } from '../print/water-csv.js';
 import { waterTable } from '../print/water-table.js';
 import { Progress } from '../progress.js';
 import { readFiles } from '../read-files.js';
+import { intakeOptions } from '../taking-in.js';
 import { outputPath, writeOutput } from '../write-output.js';
 
 /** No rain that was ever measured for a minute is above this, mm/h. */
@@ -47,16 +48,17 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   const out = outputPath(args);
   const progress = new Progress(io);
   const { site, issues: found } = await readFiles(args, io);
-  needLines(site, found, io);
+  const units = unitsFor(asked, site);
+  needLines(site, found, io, units);
   progress.step('Following the water', site.drains.length);
   const result = waterOf(site, options);
   const issues = [...found, ...result.issues];
-  reportIssues(issues, io);
+  reportIssues(issues, io, units);
   const text = args.flag('json')
     ? json({ ...result, issues: plainIssues(issues) })
     : args.flag('csv')
       ? waterCsv(result, asked ?? 'metric')
-      : waterTable(result, pageFor(unitsFor(asked, site), out, io));
+      : waterTable(result, pageFor(units, out, io));
   await writeOutput(text, out, io);
   return exitCodeFor(issues);
 }
@@ -82,6 +84,7 @@ export const waterCommand: Command = {
     },
     csv: { value: null, text: 'one row a line for a spreadsheet; metric unless --units us' },
     ...siteOptions,
+    ...intakeOptions,
   },
   run,
 };

@@ -1,6 +1,8 @@
 import type { Assumption, Issue, SiteReading } from '@rootreach/core';
+import type { FilesReading } from '../read-files.js';
 import { assumptionLines } from './assumptions.js';
 import { count } from './count.js';
+import { intakeLines } from './intake-lines.js';
 import { bySeverity, issueLine, severityCounts } from './issues.js';
 import { printable } from './printable.js';
 import type { Page } from './rank-table.js';
@@ -37,7 +39,7 @@ function countLines({ counts }: SiteReading): string[] {
 
 /** What was read, what is wrong with it, and what has to be assumed to score it. */
 export function checkReport(
-  reading: SiteReading,
+  reading: FilesReading,
   issues: readonly Issue[],
   assumed: readonly Assumption[],
   { units, width, style }: Page,
@@ -45,7 +47,10 @@ export function checkReport(
   const found =
     issues.length === 0
       ? ['Nothing wrong was found.']
-      : [style.strong(`Found: ${severityCounts(issues)}.`), ...bySeverity(issues).map(issueLine)];
+      : [
+          style.strong(`Found: ${severityCounts(issues)}.`),
+          ...bySeverity(issues).map((issue) => issueLine(issue, units)),
+        ];
   const groups = assumptionLines(printable(assumed), units);
   const taken =
     groups.length === 0
@@ -57,6 +62,7 @@ export function checkReport(
   const { site } = reading;
   const lines = [
     style.strong(wrap(printable(siteTitle(site)), width)),
+    ...reading.reports.flatMap((report) => [...intakeLines(report, width), '']),
     ...countLines(reading).map((line) => wrap(line, width)),
     '',
     ...found,

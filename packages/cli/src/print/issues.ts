@@ -1,13 +1,14 @@
 import { type Issue, type Severity, wordIssue } from '@rootreach/core';
 import type { Io } from '../io.js';
 import { count } from './count.js';
+import type { Units } from './lengths.js';
 import { printable } from './printable.js';
 
 const ORDER: readonly Severity[] = ['error', 'warning', 'notice'];
 /** Lines on stderr before the rest are left to `check`. */
 const MOST_LINES = 10;
 
-/** Issues that a script reads: flat, with the sentence. */
+/** Issues that a script reads: flat, with the sentence, lengths in metres. */
 export function plainIssues(issues: readonly Issue[]) {
   return issues.map((issue) => ({
     code: issue.code,
@@ -31,8 +32,8 @@ function placeWords({ place }: Issue): string {
 }
 
 /** One line: severity, where, what is wrong and what was done about it. */
-export const issueLine = (issue: Issue): string =>
-  printable(`${issue.severity.padEnd(8)} ${placeWords(issue)}: ${wordIssue(issue)}`);
+export const issueLine = (issue: Issue, units: Units): string =>
+  printable(`${issue.severity.padEnd(8)} ${placeWords(issue)}: ${wordIssue(issue, units)}`);
 
 /** `1 error, 2 warnings`. */
 export function severityCounts(issues: readonly Issue[]): string {
@@ -43,12 +44,12 @@ export function severityCounts(issues: readonly Issue[]): string {
 }
 
 /** A short account on stderr of what was found wrong in the input. @param most lines before the rest are counted. */
-export function reportIssues(issues: readonly Issue[], io: Io, most = MOST_LINES): void {
+export function reportIssues(issues: readonly Issue[], io: Io, units: Units, most = MOST_LINES): void {
   if (issues.length === 0) return;
   const shown = bySeverity(issues).slice(0, most);
   const lines = [
     `In the input: ${severityCounts(issues)}.`,
-    ...shown.map((issue) => `  ${issueLine(issue)}`),
+    ...shown.map((issue) => `  ${issueLine(issue, units)}`),
   ];
   if (issues.length > shown.length) {
     lines.push(`  and ${issues.length - shown.length} more: 'rootreach check' lists them all.`);

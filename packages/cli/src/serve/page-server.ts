@@ -6,6 +6,7 @@ import { contentTypes } from './content-types.js';
 
 const OPENED = 'opened.json';
 const OPENED_TAG = '<meta name="rootreach-opened" content=""';
+const OFFLINE_TAG = '<meta name="rootreach-offline" content="keep"';
 
 interface Answer {
   readonly status: number;
@@ -32,6 +33,15 @@ function fileIn(folder: string, path: string): string | null {
   return file.startsWith(folder + sep) ? file : null;
 }
 
+/**
+ * The page, told where the opened files are, and not to keep itself for offline use: kept from one run, it would
+ * hide the files of the next one.
+ */
+function told(page: string, hasOpened: boolean): string {
+  const here = page.replace(OFFLINE_TAG, OFFLINE_TAG.replace('keep', 'no'));
+  return hasOpened ? here.replace(OPENED_TAG, OPENED_TAG.replace('content=""', `content="${OPENED}"`)) : here;
+}
+
 async function staticAnswer(folder: string, path: string, hasOpened: boolean): Promise<Answer> {
   const file = fileIn(folder, path);
   if (file === null) return plain(403, 'not allowed');
@@ -42,9 +52,8 @@ async function staticAnswer(folder: string, path: string, hasOpened: boolean): P
     return plain(404, 'not there');
   }
   const type = contentTypes[extname(file)] ?? 'application/octet-stream';
-  if (!hasOpened || file !== join(folder, 'index.html')) return { status: 200, type, body };
-  const opened = OPENED_TAG.replace('content=""', `content="${OPENED}"`);
-  return { status: 200, type, body: body.toString('utf8').replace(OPENED_TAG, opened) };
+  if (file !== join(folder, 'index.html')) return { status: 200, type, body };
+  return { status: 200, type, body: told(body.toString('utf8'), hasOpened) };
 }
 
 /** Only this machine's own names: another site's page must not reach the files through a name of its own. */

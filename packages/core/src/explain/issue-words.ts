@@ -1,9 +1,28 @@
 import type { Issue } from '../model/issue.js';
+import { toFeet, toInches } from '../units/length.js';
+import { wordMisplaced } from './misplaced-words.js';
 
-const metresText = (m: number): string => `${m.toFixed(1)} m`;
+type Units = 'us' | 'metric';
 
-/** What is wrong and what was done about it, for every code, in one place. */
-export function wordIssue(issue: Issue): string {
+/** Whole from ten up: what a tape shows. */
+const bare = (value: number): string => value.toFixed(1).replace(/^(\d{2,})\.0$/, '$1');
+
+const lengthIn = (units: Units, m: number): string =>
+  units === 'us' ? `${bare(toFeet(m))} ft` : `${bare(m)} m`;
+const trunkIn = (units: Units, m: number): string =>
+  units === 'us' ? `${Math.round(toInches(m))} in` : `${bare(m)} m`;
+/** International mile, exact. */
+const KM_PER_MILE = 1.609344;
+const farIn = (units: Units, km: number): string =>
+  units === 'us' ? `${Math.round(km / KM_PER_MILE)} miles` : `${Math.round(km)} km`;
+
+/**
+ * What is wrong and what was done about it, for every code, in one place.
+ * @param units Lengths in feet and inches or in metres.
+ */
+export function wordIssue(issue: Issue, units: Units = 'metric'): string {
+  const length = (m: number): string => lengthIn(units, m);
+  const trunk = (m: number): string => trunkIn(units, m);
   switch (issue.code) {
     case 'not-json':
       return `${issue.reason}; nothing was read from this file`;
@@ -48,7 +67,7 @@ export function wordIssue(issue: Issue): string {
     case 'projected-coordinates':
       return `${issue.x}, ${issue.y} look like metres or feet of a grid, not degrees; set aside (convert to WGS 84 first)`;
     case 'too-long':
-      return `a line of ${Math.round(issue.lengthKm)} km, as if a point were mistyped; left out`;
+      return `a line of ${farIn(units, issue.lengthKm)}, as if a point were mistyped; left out`;
     case 'zero-length':
       return 'the line has no length; left out';
     case 'bad-value':
@@ -56,7 +75,7 @@ export function wordIssue(issue: Issue): string {
     case 'misspelt-property':
       return `property "${issue.name}" is not known and was not used: is "${issue.meant}" meant?`;
     case 'odd-depth':
-      return `a pipe ${metresText(issue.depthM)} deep: check the unit; used as it is`;
+      return `a pipe ${length(issue.depthM)} deep: check the unit; used as it is`;
     case 'missing-value':
       return `missing: ${issue.expected}; set aside`;
     case 'wrong-geometry':
@@ -67,8 +86,8 @@ export function wordIssue(issue: Issue): string {
       return `column "${issue.column}" names no unit; read as ${issue.unit}`;
     case 'odd-diameter':
       return issue.diameterM > 4
-        ? `a trunk of ${metresText(issue.diameterM)} cannot be; taken as not measured`
-        : `a trunk of ${metresText(issue.diameterM)} is rare: check the unit; used as it is`;
+        ? `a trunk of ${trunk(issue.diameterM)} cannot be; taken as not measured`
+        : `a trunk of ${trunk(issue.diameterM)} is rare: check the unit; used as it is`;
     case 'duplicate-id':
       return `the id "${issue.id}" is taken; called "${issue.renamed}" here`;
     case 'kind-guessed':
@@ -89,10 +108,10 @@ export function wordIssue(issue: Issue): string {
       return `"${issue.text}": not a living tree; left out`;
     case 'fitting-off-line':
       return issue.distanceM === null
-        ? 'no line within a metre of this fitting; left out'
-        : `${metresText(issue.distanceM)} from its line; left out (a fitting must lie within a metre)`;
+        ? `no line within ${units === 'us' ? 'three feet' : 'a metre'} of this fitting; left out`
+        : `${length(issue.distanceM)} from its line; left out (a fitting must lie within ${units === 'us' ? 'three feet' : 'a metre'})`;
     case 'finding-misplaced':
-      return `${issue.reason}; left out`;
+      return `${wordMisplaced(issue.reason, length)}; left out`;
     case 'flow-assumed':
       return 'nothing tells which way the water runs; taken as drawn';
     case 'nothing-to-score':

@@ -1,4 +1,4 @@
-import type { Issue } from '../model/issue.js';
+import type { Issue, Misplaced } from '../model/issue.js';
 import type { Finding } from '../model/site.js';
 import type { Network, Spot } from './network.js';
 import { type Direction, type Leg, LONGEST_REEL_M, type Run, runAlong, runTo } from './run.js';
@@ -21,7 +21,7 @@ const SLACK_M = 0.5;
 /** Readings of the counter, the lesser one first. */
 type Counter = readonly [nearM: number, farM: number];
 
-function issueFor(finding: Finding, path: string, reason: string): Issue {
+function issueFor(finding: Finding, path: string, reason: Misplaced): Issue {
   return {
     code: 'finding-misplaced',
     severity: 'error',
@@ -30,7 +30,6 @@ function issueFor(finding: Finding, path: string, reason: string): Issue {
   };
 }
 
-const metres = (m: number): string => `${m.toFixed(1)} m`;
 const endOf = (leg: Leg): number => leg.counterM + Math.abs(leg.toM - leg.fromM);
 const clamped = (m: number, least: number, most: number): number => Math.min(most, Math.max(least, m));
 
@@ -46,22 +45,21 @@ function whyNot(
   network: Network,
   { legs, named, lengthM, parts }: Run,
   [nearM, farM]: Counter,
-): string | null {
-  const line = `line '${network.nameOf(named.line)}'`;
+): Misplaced | null {
+  const line = network.nameOf(named.line);
   const pointsAt = (counterM: number): string => {
     const leg = legs.find((l) => endOf(l) >= counterM) ?? (legs[legs.length - 1] as Leg);
-    return `the counter points at line '${network.nameOf(leg.line)}'`;
+    return network.nameOf(leg.line);
   };
   if (farM > lengthM + SLACK_M) {
     const last = network.nameOf((legs[legs.length - 1] as Leg).line);
-    const where = parts ? ', where several pipes go on and nothing tells which' : '';
-    return `the reel ran ${metres(farM - lengthM)} past the end of line '${last}'${where}`;
+    return { kind: 'past-end', line: last, byM: farM - lengthM, parts };
   }
   if (farM < named.counterM - SLACK_M) {
-    return `${pointsAt(farM)}, ${metres(named.counterM - farM)} before ${line} is reached`;
+    return { kind: 'before-line', pointsAt: pointsAt(farM), line, byM: named.counterM - farM };
   }
   if (nearM > endOf(named) + SLACK_M) {
-    return `${pointsAt(nearM)}, ${metres(nearM - endOf(named))} past the end of ${line}`;
+    return { kind: 'past-line', pointsAt: pointsAt(nearM), line, byM: nearM - endOf(named) };
   }
   return null;
 }
@@ -113,20 +111,20 @@ function runOf(network: Network, finding: Finding, line: number, counter: Counte
     return runFrom(network, finding, network.endOf(line, from ?? 'start'), counter);
   }
   const spots = network.spotsOf(from);
-  if (spots === null) return issueFor(finding, 'properties.from', `there is no fitting '${from}'`);
+  if (spots === null) return issueFor(finding, 'properties.from', { kind: 'no-fitting', fitting: from });
   if (spots.length === 0) {
-    return issueFor(finding, 'properties.from', `fitting '${from}' lies on no line`);
+    return issueFor(finding, 'properties.from', { kind: 'fitting-on-no-line', fitting: from });
   }
   const own = spots.find((spot) => spot.line === line);
   if (own) return runFrom(network, finding, own, counter);
   return (
     runTo(network, spots, line, counter[1] + SLACK_M) ??
-    issueFor(
-      finding,
-      'properties.from',
-      `there is no way along the pipes from fitting '${from}' to line '${finding.drain}' ` +
-        `within ${LONGEST_REEL_M} m and without turning back`,
-    )
+    issueFor(finding, 'properties.from', {
+      kind: 'no-way',
+      fitting: from,
+      line: finding.drain,
+      withinM: LONGEST_REEL_M,
+    })
   );
 }
 
@@ -134,7 +132,7 @@ function runOf(network: Network, finding: Finding, line: number, counter: Counte
 export function placeFinding(network: Network, finding: Finding): PlacedFinding[] | Issue {
   const line = network.numberOf(finding.drain);
   if (line === undefined) {
-    return issueFor(finding, 'properties.drain', `there is no line '${finding.drain}'`);
+    return issueFor(finding, 'properties.drain', { kind: 'no-line', line: finding.drain });
   }
   const other = finding.toM ?? finding.atM;
   const counter: Counter = [Math.min(finding.atM, other), Math.max(finding.atM, other)];

@@ -12,6 +12,22 @@ export interface Place {
 
 export type Severity = 'error' | 'warning' | 'notice';
 
+/** Why a finding has no place on the lines. */
+export type Misplaced =
+  | { readonly kind: 'no-line'; readonly line: string }
+  | { readonly kind: 'no-fitting'; readonly fitting: string }
+  | { readonly kind: 'fitting-on-no-line'; readonly fitting: string }
+  | { readonly kind: 'no-way'; readonly fitting: string; readonly line: string; readonly withinM: number }
+  /** The reel ran past the end of the last line; `parts`: where several pipes go on. */
+  | { readonly kind: 'past-end'; readonly line: string; readonly byM: number; readonly parts: boolean }
+  /** The counter points at another line, before or past the named one. */
+  | {
+      readonly kind: 'before-line' | 'past-line';
+      readonly pointsAt: string;
+      readonly line: string;
+      readonly byM: number;
+    };
+
 /**
  * What was found in the input, told apart by `code`; each code has its own fields.
  * `error`: breaks the standard, or the feature (or file) was set aside. `warning`: used, but look at it. `notice`: said so that you know.
@@ -58,7 +74,7 @@ export type IssueDetail =
   | { readonly code: 'material-uncertain'; readonly text: string; readonly taken: string }
   | { readonly code: 'not-a-live-tree'; readonly text: string }
   | { readonly code: 'fitting-off-line'; readonly distanceM: number | null }
-  | { readonly code: 'finding-misplaced'; readonly reason: string }
+  | { readonly code: 'finding-misplaced'; readonly reason: Misplaced }
   | { readonly code: 'flow-assumed' }
   | { readonly code: 'nothing-to-score'; readonly missing: 'trees' | 'drains' }
   /** Stands for issues of one kind that are not listed one by one. */

@@ -142,6 +142,14 @@ export interface LineResult {
     readonly fitting: string | null;
   }[];
   readonly fittings: readonly { readonly id: string; readonly type: FittingType; readonly atM: number }[];
+  /** What cameras saw in it, by station from the outlet end. */
+  readonly findings: readonly {
+    readonly id: string;
+    readonly seen: Seen;
+    readonly fromM: number;
+    readonly toM: number;
+    readonly year: number | null;
+  }[];
   readonly depth: { readonly outletEndM: number; readonly upperEndM: number; readonly assumed: boolean };
   /** Expected entries and likely chance of the line as a whole within the horizon. */
   readonly expectedEntries: number;

@@ -93,6 +93,8 @@ export interface Finding {
   /** Places at which roots come in, as counted on the stretch. */
   readonly entries: number | null;
   readonly year: number | null;
+  /** A picture from the camera, as it stood in the file: a data URL, or a name. */
+  readonly photo?: string;
 }
 
 export type ObstacleType = 'building' | 'paving' | 'pool' | 'wall' | 'utility' | 'boundary';

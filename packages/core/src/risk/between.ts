@@ -5,6 +5,11 @@ import type { LonLat, Site } from '../model/site.js';
 interface PlanePath {
   readonly x: Float64Array;
   readonly y: Float64Array;
+  /** Its box: most things on a lot lie nowhere near the way from one stem to one joint. */
+  readonly west: number;
+  readonly east: number;
+  readonly south: number;
+  readonly north: number;
 }
 
 /** What stands in the ground between stems and pipe, in the plane of one line. */
@@ -13,13 +18,27 @@ export interface Ground {
   readonly barriers: readonly PlanePath[];
 }
 
+/** Far above what rounding can move a crossing, metres. */
+const NEAR_M = 1e-6;
 const HARD = ['building', 'paving', 'pool', 'wall'];
 
 function project(path: readonly LonLat[], plane: Plane): PlanePath {
-  return {
-    x: Float64Array.from(path, ([lon]) => xOf(plane, lon)),
-    y: Float64Array.from(path, ([, lat]) => yOf(plane, lat)),
-  };
+  const x = Float64Array.from(path, ([lon]) => xOf(plane, lon));
+  const y = Float64Array.from(path, ([, lat]) => yOf(plane, lat));
+  return { x, y, west: Math.min(...x), east: Math.max(...x), south: Math.min(...y), north: Math.max(...y) };
+}
+
+/** False where the way from a to b cannot come near a path. Touching counts as near, whatever the rounding. */
+function mayCross(path: PlanePath, ax: number, ay: number, bx: number, by: number): boolean {
+  if (
+    (ax < path.west - NEAR_M && bx < path.west - NEAR_M) ||
+    (ax > path.east + NEAR_M && bx > path.east + NEAR_M)
+  )
+    return false;
+  return !(
+    (ay < path.south - NEAR_M && by < path.south - NEAR_M) ||
+    (ay > path.north + NEAR_M && by > path.north + NEAR_M)
+  );
 }
 
 /** @returns null where nothing stands in the way anywhere. */
@@ -36,7 +55,10 @@ export function groundOf(site: Site, plane: Plane): Ground | null {
 
 /** True where the way from stem to point crosses paved or built ground. */
 export function crossesPaved(ground: Ground, ax: number, ay: number, bx: number, by: number): boolean {
-  return ground.paved.some(({ x, y }) => crossesPath(ax, ay, bx, by, x, y));
+  for (const path of ground.paved) {
+    if (mayCross(path, ax, ay, bx, by) && crossesPath(ax, ay, bx, by, path.x, path.y)) return true;
+  }
+  return false;
 }
 
 /**
@@ -45,8 +67,9 @@ export function crossesPaved(ground: Ground, ax: number, ay: number, bx: number,
  */
 export function wayRound(ground: Ground, ax: number, ay: number, bx: number, by: number): number | null {
   let longest: number | null = null;
-  for (const { x, y } of ground.barriers) {
-    if (!crossesPath(ax, ay, bx, by, x, y)) continue;
+  for (const path of ground.barriers) {
+    const { x, y } = path;
+    if (!mayCross(path, ax, ay, bx, by) || !crossesPath(ax, ay, bx, by, x, y)) continue;
     let shortest = Infinity;
     for (const end of [0, x.length - 1]) {
       const ex = x[end] as number;

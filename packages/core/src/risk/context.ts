@@ -57,8 +57,11 @@ export function asKnownBy(site: Site, nowYear: number): Site {
   return findings.length === site.findings.length ? site : { ...site, findings };
 }
 
-/** @throws RangeError when the date, horizon or segment length is unusable. */
-export function contextOf(site: Site, options: RankOptions): RiskContext {
+/**
+ * @param laidOut the lines of the site where they are laid out already, with the same segment length.
+ * @throws RangeError when the date, horizon or segment length is unusable.
+ */
+export function contextOf(site: Site, options: RankOptions, laidOut?: LineLayout): RiskContext {
   const nowYear = yearOf(options.asOf);
   if (nowYear === undefined) throw new RangeError(`asOf must be an ISO date, got '${options.asOf}'`);
   const segmentM = options.segmentM ?? SEGMENT_M;
@@ -74,7 +77,7 @@ export function contextOf(site: Site, options: RankOptions): RiskContext {
     horizon,
     segmentM,
     field: treeFieldOf(known, nowYear, horizon),
-    lines: layOutLines(known, segmentM),
+    lines: laidOut ?? layOutLines(known, segmentM),
     learned: options.learned ?? null,
     own: new Map(),
   };

@@ -8,7 +8,7 @@ import { clockOf } from './clock.js';
 import type { PreparedLine, RiskContext } from './context.js';
 import { chanceOf } from './interval.js';
 import { addLoad, Load, type LoadInputs } from './load.js';
-import { type OpeningChange, openingsOf, stiffnessOf } from './openings.js';
+import { type OpeningChange, Openings, stiffnessOf } from './openings.js';
 import { treeName } from './tree-name.js';
 import { WAY_CRUSH, WAY_JOINT } from './ways.js';
 
@@ -20,15 +20,21 @@ const MOST_TREES = 2;
 /** A foot deeper: what a crew would dig without asking. */
 const DEEPER_M = fromFeet(1);
 
+/** Columns that every "what if" of a segment uses in turn: nothing outlives the score that is read from them. */
+const scratch = { openings: new Openings(), load: new Load(0, 0) };
+
 function scoreOf(prepared: PreparedLine, inputs: LoadInputs, from: number, to: number): number {
-  const load = new Load(inputs.horizon.weights.length, prepared.near.count);
-  addLoad(inputs, from, to, load);
-  return 100 * chanceOf(load.total);
+  const moments = inputs.horizon.weights.length;
+  if (scratch.load.perYear.length !== moments) scratch.load = new Load(moments, prepared.near.count);
+  scratch.load.clear(prepared.near.count);
+  addLoad(inputs, from, to, scratch.load);
+  return 100 * chanceOf(scratch.load.total);
 }
 
 /** Score of segment `i` with changed openings. */
 function withOpenings(prepared: PreparedLine, i: number, change: OpeningChange): number {
-  const openings = openingsOf(prepared.line, i, i + 1, { scale: prepared.scale, ...change });
+  const { openings } = scratch;
+  openings.fill(prepared.line, i, i + 1, { scale: prepared.scale, ...change });
   return scoreOf(prepared, { ...prepared.inputs, openings }, 0, openings.first[1] as number);
 }
 

@@ -1,4 +1,5 @@
 import { nearestOn, sliceOf } from '../geometry/polyline.js';
+import type { PlacedFinding } from '../line/find.js';
 import { coordinatesOf } from '../line/line-model.js';
 import type { LineResult } from '../model/result.js';
 import type { Tree } from '../model/site.js';
@@ -9,8 +10,14 @@ import { treesNear } from './near-trees.js';
 /**
  * One line for its profile.
  * @param expectedEntries of all its segments together.
+ * @param findings what cameras saw in it.
  */
-export function lineResult(context: RiskContext, number: number, expectedEntries: number): LineResult {
+export function lineResult(
+  context: RiskContext,
+  number: number,
+  expectedEntries: number,
+  findings: readonly PlacedFinding[],
+): LineResult {
   const line = context.lines.at(number);
   const near = treesNear(context.field, line);
   const trees = Array.from(near.numbers(), (tree, i) => {
@@ -30,6 +37,7 @@ export function lineResult(context: RiskContext, number: number, expectedEntries
     flowBasis: line.flowBasis,
     joints: line.joints.map((j) => ({ atM: j.stationM, count: j.count, fitting: j.fitting })),
     fittings: line.fittings.map((f) => ({ id: f.id, type: f.type, atM: f.stationM })),
+    findings: findings.map(({ finding: { id, seen, year }, fromM, toM }) => ({ id, seen, fromM, toM, year })),
     depth: { outletEndM: line.depthOutletM, upperEndM: line.depthUpperM, assumed: !line.depthKnown },
     expectedEntries,
     chance: chanceOf(expectedEntries),

@@ -4,6 +4,12 @@ import type { LineModel } from '../line/line-model.js';
 import { DECAY } from '../roots/density.js';
 import type { TreeField } from './tree-field.js';
 
+/** What trees may be near to: points and the plane that they are laid out in. */
+interface NearWhat {
+  readonly drain: Pick<LineModel['drain'], 'path'>;
+  readonly plane: LineModel['plane'];
+}
+
 /** Trees that may reach a line, in the line's plane, with their columns side by side for the inner loop. */
 export class NearTrees {
   count = 0;
@@ -39,7 +45,7 @@ export class NearTrees {
   }
 
   /** Takes the trees near a line, in place of those before. */
-  fill(field: TreeField, line: LineModel): void {
+  fill(field: TreeField, line: NearWhat): void {
     const [west, south, east, north] = boxOf(line.drain.path);
     const found = field.index.search(west, south, east, north);
     const { moments } = field;

@@ -1,6 +1,7 @@
 import { SAME_STATION_M } from '../line/holds.js';
 import type { JointPlace } from '../line/joints.js';
 import { depthAt, type LineModel } from '../line/line-model.js';
+import type { Segment } from '../line/segments.js';
 import type { Drain } from '../model/site.js';
 import { trenchDepthFactor } from '../roots/depth.js';
 import { jointRow } from '../tables/joints.js';
@@ -44,7 +45,9 @@ export class Openings {
   fill(line: LineModel, from: number, to: number, change: OpeningChange = {}): void {
     const rates = ratesOf(line, change);
     const deeper = change.deeperM ?? 0;
-    const parts = to - from + line.polyline.s.length + Math.ceil(line.lengthM / ALONG_M);
+    const lengthM =
+      to > from ? (line.segments[to - 1] as Segment).toM - (line.segments[from] as Segment).fromM : 0;
+    const parts = to - from + line.polyline.s.length + Math.ceil(lengthM / ALONG_M);
     this.makeRoom(line.joints.length + 2 * ALONG.length * parts, to - from);
     const atJoint = new Walker(line);
     const along = new Walker(line);
@@ -94,13 +97,6 @@ export class Openings {
       lo = hi;
     }
   }
-}
-
-/** Openings of the segments `from` up to `to` (numbers) of a line. */
-export function openingsOf(line: LineModel, from: number, to: number, change: OpeningChange = {}): Openings {
-  const openings = new Openings();
-  openings.fill(line, from, to, change);
-  return openings;
 }
 
 /** Changes that a "what if" makes to the openings of a line. */

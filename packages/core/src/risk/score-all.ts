@@ -1,8 +1,9 @@
 import { flowIssue } from '../line/line-model.js';
 import type { Issue } from '../model/issue.js';
-import { lineScratch, prepareLine, type RiskContext } from './context.js';
+import { lineScratch, type PreparedLine, prepareLine, type RiskContext } from './context.js';
 import { intervalOf, lineLogSd, logSdOf, treesLogSd } from './interval.js';
 import { addLoad, Load } from './load.js';
+import { tooLittleKnown } from './too-little-known.js';
 
 /** Every segment of a site, as columns. */
 export interface ScoreColumns {
@@ -15,12 +16,14 @@ export interface ScoreColumns {
   readonly expected: Float64Array;
   /** Standard deviation of their logarithm, closed form. */
   readonly logSd: Float64Array;
+  /** 1 where too little is known for the score to be given as one. */
+  readonly unsaid: Uint8Array;
   /** Found while the lines were laid out. */
   readonly issues: readonly Issue[];
 }
 
 /** Columns that grow by doubling: how many segments there are is known only at the end. */
-class Growing {
+export class GrowingColumns {
   private room = 1024;
   count = 0;
   line = new Int32Array(this.room);
@@ -28,9 +31,15 @@ class Growing {
   lengthM = new Float64Array(this.room);
   expected = new Float64Array(this.room);
   logSd = new Float64Array(this.room);
+  unsaid = new Uint8Array(this.room);
   readonly issues: Issue[] = [];
 
-  add(line: number, segment: number, lengthM: number, expected: number, logSd: number): void {
+  add(
+    line: number,
+    segment: number,
+    lengthM: number,
+    { expected, logSd, unsaid }: { expected: number; logSd: number; unsaid: boolean },
+  ): void {
     if (this.count === this.room) this.grow();
     const row = this.count++;
     this.line[row] = line;
@@ -38,11 +47,12 @@ class Growing {
     this.lengthM[row] = lengthM;
     this.expected[row] = expected;
     this.logSd[row] = logSd;
+    this.unsaid[row] = unsaid ? 1 : 0;
   }
 
   private grow(): void {
     this.room *= 2;
-    const wider = <T extends Int32Array | Float64Array>(column: T, empty: T): T => {
+    const wider = <T extends Int32Array | Float64Array | Uint8Array>(column: T, empty: T): T => {
       empty.set(column);
       return empty;
     };
@@ -51,6 +61,7 @@ class Growing {
     this.lengthM = wider(this.lengthM, new Float64Array(this.room));
     this.expected = wider(this.expected, new Float64Array(this.room));
     this.logSd = wider(this.logSd, new Float64Array(this.room));
+    this.unsaid = wider(this.unsaid, new Uint8Array(this.room));
   }
 
   columns(): ScoreColumns {
@@ -61,14 +72,30 @@ class Growing {
       lengthM: this.lengthM.subarray(0, this.count),
       expected: this.expected.subarray(0, this.count),
       logSd: this.logSd.subarray(0, this.count),
+      unsaid: this.unsaid.subarray(0, this.count),
       issues: this.issues,
     };
   }
 }
 
+/** What the columns hold of one segment, from its load. */
+export function scoreOfLoad(
+  context: RiskContext,
+  prepared: PreparedLine,
+  load: Load,
+): { expected: number; logSd: number; unsaid: boolean } {
+  const ofLine = lineLogSd(prepared.line, prepared.clock);
+  const extra = Math.hypot(ofLine, treesLogSd(load, prepared.near, context.field));
+  return {
+    expected: load.total,
+    logSd: logSdOf(load, extra, prepared.scale),
+    unsaid: tooLittleKnown(context, prepared, load),
+  };
+}
+
 /** Scores every segment of every line, likely value and closed-form spread, without detail. */
 export function scoreAll(context: RiskContext): ScoreColumns {
-  const rows = new Growing();
+  const rows = new GrowingColumns();
   const scratch = lineScratch();
   const load = new Load(context.field.moments, 0);
   for (let number = 0; number < context.lines.count; number++) {
@@ -77,12 +104,10 @@ export function scoreAll(context: RiskContext): ScoreColumns {
     if (issue) rows.issues.push(issue);
     const prepared = prepareLine(context, line, scratch);
     const { first } = prepared.inputs.openings;
-    const ofLine = lineLogSd(line, prepared.clock);
     line.segments.forEach(({ fromM, toM }, i) => {
       load.clear(prepared.near.count);
       addLoad(prepared.inputs, first[i] as number, first[i + 1] as number, load);
-      const extra = Math.hypot(ofLine, treesLogSd(load, prepared.near, context.field));
-      rows.add(number, i, toM - fromM, load.total, logSdOf(load, extra, prepared.scale));
+      rows.add(number, i, toM - fromM, scoreOfLoad(context, prepared, load));
     });
   }
   return rows.columns();

@@ -46,7 +46,7 @@ function comparedRows(columns: ScoreColumns, rows: readonly number[], seed: numb
 }
 
 /** Samples rows one after another; rows of one line share the deviates of what is not known of the line. */
-class RowSampler {
+export class RowSampler {
   private readonly table: DrawTable;
   private readonly load: Load;
   private deviatesOf = '';
@@ -84,8 +84,8 @@ class RowSampler {
   }
 }
 
-/** Threshold of the worst tenth in each draw. */
-function thresholds(samples: readonly Float64Array[]): Float64Array {
+/** Threshold of the worst tenth in each draw, from the samples of the rows that are compared. */
+export function thresholds(samples: readonly Float64Array[]): Float64Array {
   const worst = Math.max(1, Math.ceil(WORST_SHARE * samples.length));
   const column = new Float64Array(samples.length);
   return Float64Array.from({ length: DRAWS }, (_, d) => {
@@ -94,6 +94,15 @@ function thresholds(samples: readonly Float64Array[]): Float64Array {
     });
     return column.sort()[samples.length - worst] as number;
   });
+}
+
+/** Share of the draws in which a row is among the worst tenth. */
+export function shareAbove(sample: Float64Array, limit: Float64Array): number {
+  let above = 0;
+  sample.forEach((value, d) => {
+    if (value > 0 && value >= (limit[d] as number)) above++;
+  });
+  return above / DRAWS;
 }
 
 /**
@@ -120,13 +129,9 @@ export function sampleRows(
   const found = new Map<number, SampledRow>();
   for (const [row, sample] of samples) {
     if (!isWanted.has(row)) continue;
-    let above = 0;
-    sample.forEach((value, d) => {
-      if (value > 0 && value >= (limit[d] as number)) above++;
-    });
     found.set(row, {
       chance: sampledChance(sample, columns.expected[row] as number),
-      inWorstTenth: above / DRAWS,
+      inWorstTenth: shareAbove(sample, limit),
     });
   }
   return found;

@@ -1,35 +1,38 @@
-import type { TreeZones } from '../model/result.js';
+import type { SegmentResult, TreeZones } from '../model/result.js';
+import type { Tree } from '../model/site.js';
 import { soilFactor } from '../roots/reach.js';
 import { treeAssumptions } from '../roots/tree-size.js';
 import { protectionRadius, zonesOf } from '../roots/zones.js';
 import type { RiskContext } from './context.js';
 
-/**
- * Circles of the trees, for drawing.
- * @param only ids wanted, or null for all.
- */
-export function treeZones(context: RiskContext, only: ReadonlySet<string> | null): TreeZones[] {
-  const { field, site } = context;
-  const ground = soilFactor(site.soil);
-  const found: TreeZones[] = [];
-  field.trees.forEach((tree, i) => {
-    if (only !== null && !only.has(tree.id)) return;
-    const size = field.sizeOf(i);
-    const zones = zonesOf(size.row, size.stemDiameter, size.crownRadius, ground);
-    found.push({
-      id: tree.id,
-      name: size.row.common[0],
-      lon: tree.position[0],
-      lat: tree.position[1],
-      stemDiameterM: size.stemDiameter,
-      vigourClass: size.row.vigour.value,
-      driplineM: zones.dripline,
-      trunkMultipleM: zones.trunkMultiple,
-      structuralM: zones.structural,
-      reachM: zones.reach,
-      protectionM: protectionRadius(site.protection, size.row, size.stemDiameter, size.crownRadius),
-      assumed: treeAssumptions(tree, size),
-    });
-  });
-  return found;
+/** Up to this many trees all are described; beyond, those that bear on a reported segment. */
+const MOST_TREES = 5000;
+
+/** Circles of one tree, by its number in the field. */
+export function zonesOfTree({ field, site }: RiskContext, i: number): TreeZones {
+  const tree = field.trees[i] as Tree;
+  const size = field.sizeOf(i);
+  const zones = zonesOf(size.row, size.stemDiameter, size.crownRadius, soilFactor(site.soil));
+  return {
+    id: tree.id,
+    name: size.row.common[0],
+    lon: tree.position[0],
+    lat: tree.position[1],
+    stemDiameterM: size.stemDiameter,
+    vigourClass: size.row.vigour.value,
+    driplineM: zones.dripline,
+    trunkMultipleM: zones.trunkMultiple,
+    structuralM: zones.structural,
+    reachM: zones.reach,
+    protectionM: protectionRadius(site.protection, size.row, size.stemDiameter, size.crownRadius),
+    assumed: treeAssumptions(tree, size),
+  };
+}
+
+/** Numbers of the trees that a ranking describes: all, or in a town those that bear on a reported segment. */
+export function treesToDescribe({ field }: RiskContext, segments: readonly SegmentResult[]): number[] {
+  const all = field.trees.map((_, i) => i);
+  if (all.length <= MOST_TREES) return all;
+  const bearing = new Set(segments.flatMap((segment) => segment.trees.map(({ id }) => id)));
+  return all.filter((i) => bearing.has((field.trees[i] as Tree).id));
 }

@@ -163,10 +163,40 @@ export const bibliography = {
     where: 'NHBC Standards, chapter 4.2, appendix 4.2-A, table 12',
     known: 'read',
   },
+  'ansi-a300-part8': {
+    title: 'Root management',
+    where: 'ANSI A300 Part 8 and its best-practice guide',
+    note: 'Sets no distance itself; its guide says no nearer than three to six trunk diameters. Read in a trade journal.',
+    known: 'quoted',
+  },
+  'municipal-tunnelling-table': {
+    title: 'Distance from the trunk at which tunnelling under roots starts, by trunk diameter',
+    where: 'tree protection rules of American towns, read in a page that quotes one',
+    note: 'The row above 19 in is from memory.',
+    known: 'quoted',
+  },
   'osha-1926-p': {
     title: 'Excavations',
     where: '29 CFR 1926 subpart P',
+    note: 'Paragraphs 651 and 652 read in works that quote them.',
+    known: 'quoted',
+  },
+  'osha-1926-aa': {
+    title: 'Confined spaces in construction',
+    where: '29 CFR 1926 subpart AA',
     known: 'memory',
+  },
+  'earthwork-pages': {
+    title: 'Swell of dug soil',
+    where: 'general earthwork pages, several that differ',
+    note: 'Weak: ranges on public pages without measurements.',
+    known: 'read',
+  },
+  'utility-tolerance-zones': {
+    title: 'Locate requests and tolerance zones about marked utilities',
+    where: 'state excavation laws of the US, 18 to 24 in each side',
+    note: 'The wider of the common values is taken; read in guidance that quotes the laws. Some states ask for more.',
+    known: 'quoted',
   },
   'astm-d2412': {
     title: 'External loading characteristics of plastic pipe by parallel-plate loading',

@@ -109,6 +109,7 @@ export function buildFinding(id: string, origin: Origin, reader: PropertyReader)
     return null;
   }
   const blocked = reader.number('blocked_pct');
+  const photo = reader.text('photo');
   return {
     id,
     origin,
@@ -121,6 +122,7 @@ export function buildFinding(id: string, origin: Origin, reader: PropertyReader)
     blockedShare: blocked === null ? null : blocked / 100,
     entries: reader.number('entries'),
     year: reader.year('date'),
+    ...(photo === null ? {} : { photo }),
   };
 }
 

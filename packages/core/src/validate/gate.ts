@@ -45,6 +45,10 @@ function ownRules(feature: Feature): string | null {
   return boxRule(feature) ?? (feature.geometry === null ? null : boxRule(feature.geometry));
 }
 
+/** The rule that a feature breaks, or null. */
+export const ruleBrokenBy = (feature: Feature): string | null =>
+  traced(isFeature, feature)[0] ?? ownRules(feature);
+
 function gateCollection(file: string, value: FeatureCollection): Gated {
   const issues: Issue[] = [];
   const features: { index: number; feature: Feature }[] = [];
@@ -64,8 +68,7 @@ function gateCollection(file: string, value: FeatureCollection): Gated {
       issues.push(fault(place, 'a feature must be an object'));
       return;
     }
-    const rule = whole.length > 0 ? (traced(isFeature, feature)[0] ?? null) : null;
-    const broken = rule ?? ownRules(feature);
+    const broken = whole.length > 0 ? ruleBrokenBy(feature) : ownRules(feature);
     if (broken === null) features.push({ index, feature });
     else issues.push(fault(place, broken));
   });

@@ -19,7 +19,7 @@ export interface SiteReading {
   };
 }
 
-function countsOf(site: Site): SiteReading['counts'] {
+export function countsOf(site: Site): SiteReading['counts'] {
   const species = { named: 0, genus: 0, unknown: 0 };
   for (const { species: match } of site.trees) {
     if (match.level === 'species') species.named++;
@@ -40,6 +40,18 @@ function countsOf(site: Site): SiteReading['counts'] {
     species,
     materials: { named, unknown: site.drains.length - named },
   };
+}
+
+/** What is wrong with the collection itself: its members, not its features. */
+export function collectionIssues(file: string, found: Gated): Issue[] {
+  return [...crsIssue(file, found.root), ...collectionBoxIssue(file, found)];
+}
+
+/** Said of a site without trees or without lines. */
+export function missingIssues(file: string, site: Site): Issue[] {
+  const missing = (['trees', 'drains'] as const).filter((part) => site[part].length === 0);
+  const place = { file, index: null, feature: null, path: '' };
+  return missing.map((part) => ({ code: 'nothing-to-score', severity: 'notice', missing: part, place }));
 }
 
 function crsIssue(file: string, root: Readonly<Record<string, unknown>>): Issue[] {
@@ -77,8 +89,7 @@ export function readSite(inputs: readonly TextInput[]): SiteReading {
     }
     const found = gate(parsed.file, parsed.value);
     for (const issue of found.issues) issues.add(issue);
-    for (const issue of crsIssue(parsed.file, found.root)) issues.add(issue);
-    for (const issue of collectionBoxIssue(parsed.file, found)) issues.add(issue);
+    for (const issue of collectionIssues(parsed.file, found)) issues.add(issue);
     gated.push({ ...found, file: parsed.file });
   }
   const builder = new SiteBuilder(issues, siteInfoOf(gated, issues));
@@ -86,11 +97,6 @@ export function readSite(inputs: readonly TextInput[]): SiteReading {
     for (const { feature, index } of features) builder.add(feature, file, index);
   }
   const site = builder.site();
-  const file = inputs[0]?.name ?? '';
-  for (const missing of ['trees', 'drains'] as const) {
-    if (site[missing].length > 0) continue;
-    const place = { file, index: null, feature: null, path: '' };
-    issues.add({ code: 'nothing-to-score', severity: 'notice', missing, place });
-  }
+  for (const issue of missingIssues(inputs[0]?.name ?? '', site)) issues.add(issue);
   return { site, issues: issues.all(), counts: countsOf(site) };
 }

@@ -84,6 +84,7 @@ const finding = z.looseObject({
   seen: z.enum(['clear', 'fine', 'mass', 'full', 'crushed', 'sag', 'offset']),
   blocked_pct: z.number().min(0).max(100).optional(),
   entries: z.number().int().min(1).optional(),
+  photo: text,
   date,
   ...each(quantities.at, notNegative),
   ...each(quantities.to, notNegative),

@@ -1,10 +1,11 @@
 import type { RawRow } from '../take/raw-table.js';
 import { sizeOf } from '../values/size.js';
+import { UNIT_WORDS } from '../values/units.js';
 import type { ColumnMap, ColumnUse, Field } from './column-map.js';
 import { drainFieldNames, treeFieldNames } from './field-names.js';
 import { guessPosition } from './guess-position.js';
 import { type GuessedUnit, guessLengthUnit, guessPipeUnit, guessTrunkUnit } from './guess-unit.js';
-import { type Header, headerOf } from './header.js';
+import { type Header, headerOf, isCalled } from './header.js';
 import { shareOf, valuesOf } from './sample.js';
 
 /** One thing that was guessed, and from what. */
@@ -73,15 +74,23 @@ function columnFor(
 ): Header | null {
   for (const name of names) {
     const found = headers.find(
-      ({ words, column }) => words === name && !taken.has(column) && fits(field, valuesOf(rows, column)),
+      ({ words, column }) =>
+        isCalled(words, name) && !taken.has(column) && fits(field, valuesOf(rows, column)),
     );
     if (found) return found;
   }
   return null;
 }
 
-function isLine({ geometry }: RawRow): boolean {
-  return geometry?.type === 'LineString' || geometry?.type === 'MultiLineString';
+/** Lines in the file's geometry or in a cell: GeoJSON, or well-known binary of type 2 or 5. */
+function isLine({ geometry, properties }: RawRow): boolean {
+  if (geometry !== null) return geometry.type.endsWith('LineString');
+  return Object.values(properties).some(
+    (value) =>
+      typeof value === 'string' &&
+      (/"type"\s*:\s*"(?:Multi)?LineString"/.test(value) ||
+        /^01(?:02|05)0000[02]0[0-9a-fA-F]{32}/.test(value)),
+  );
 }
 
 /** How to read a file's columns, from their names and from a sample of their values. */
@@ -94,10 +103,10 @@ export function guessMap(
   const what = rows.filter(isLine).length > rows.length / 2 ? 'drain' : 'tree';
   const names: Readonly<Partial<Record<Field, readonly string[]>>> =
     what === 'tree' ? treeFieldNames : drainFieldNames;
-  const guesses: Guess[] = [
-    { what: 'kind', taken: what, why: what === 'tree' ? 'points' : 'lines', sure: true },
-  ];
   const place = guessPosition(rows, columns);
+  const guesses: Guess[] = [
+    { what: 'kind', taken: what, why: what === 'tree' ? 'having no lines' : 'having lines', sure: true },
+  ];
   guesses.push({
     what: 'position',
     taken: place.why,
@@ -113,7 +122,7 @@ export function guessMap(
     used.add(header.column);
     const unit = unitOf(field, what, header, valuesOf(rows, header.column));
     found[field] = unit ? { column: header.column, unit: unit.unit } : { column: header.column };
-    const taken = unit ? `${header.column} in ${unit.unit}` : header.column;
+    const taken = unit ? `${header.column} in ${UNIT_WORDS[unit.unit]}` : header.column;
     guesses.push({ what: field, taken, why: unit?.why ?? 'its name', sure: unit?.sure ?? true });
   }
   const map: ColumnMap = {

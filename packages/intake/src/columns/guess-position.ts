@@ -2,7 +2,7 @@ import { looksLikeWkb } from '../positions/ewkb.js';
 import type { RawRow } from '../take/raw-table.js';
 import type { PositionUse } from './column-map.js';
 import { cellNames, eastNames, latNames, lonNames, northNames } from './field-names.js';
-import { headerOf } from './header.js';
+import { headerOf, isCalled } from './header.js';
 import { shareOf, valuesOf } from './sample.js';
 
 export interface GuessedPosition {
@@ -22,7 +22,7 @@ function column(
   fits: (column: string) => boolean,
 ): string | null {
   for (const name of names) {
-    const found = columns.find((one) => headerOf(one).words === name && fits(one));
+    const found = columns.find((one) => isCalled(headerOf(one).words, name) && fits(one));
     if (found !== undefined) return found;
   }
   return null;

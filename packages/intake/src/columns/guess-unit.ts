@@ -16,6 +16,13 @@ const TRUNK_CM_ABOVE = 52;
 /** Pipes up to this are in inches when they are bare numbers: there is none of 60 mm in a street (judgement). */
 const PIPE_INCHES_BELOW = 74;
 
+/** Languages in whose countries nobody tapes a trunk in inches. */
+const METRIC_WORDS = /umfang|durchmesser|circonf|diametre|perimetro|circunferencia|diametro|omtrek|stamdiam/;
+
+function fromLanguage({ words }: Header): GuessedUnit | null {
+  return METRIC_WORDS.test(words) ? { unit: 'cm', why: 'the language of its name', sure: true } : null;
+}
+
 function fromHeader({ unit }: Header): GuessedUnit | null {
   return unit === null ? null : { unit, why: 'the column name says so', sure: true };
 }
@@ -34,7 +41,7 @@ const shown = (value: number): string => String(Math.round(value * 10) / 10);
 
 /** Unit of trunk diameters; girths are held against the same after division by pi. */
 export function guessTrunkUnit(header: Header, values: readonly unknown[], isGirth: boolean): GuessedUnit {
-  const told = fromHeader(header) ?? fromValues(values);
+  const told = fromHeader(header) ?? fromValues(values) ?? fromLanguage(header);
   if (told) return told;
   const upper = quantile(sortedSizes(values), 0.95) / (isGirth ? Math.PI : 1);
   if (!Number.isFinite(upper)) return { unit: 'cm', why: 'there is nothing to tell it from', sure: false };

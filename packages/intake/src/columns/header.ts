@@ -23,3 +23,9 @@ export function headerOf(column: string): Header {
   const unit = words.length > 1 ? unitNamed(last) : null;
   return { column, words: (unit === null ? words : words.slice(0, -1)).join(' '), unit };
 }
+
+const squashed = (words: string): string => words.replaceAll(' ', '');
+
+/** Whether a column is called so; databases run words together (`INSTALLDATE`). */
+export const isCalled = (words: string, name: string): boolean =>
+  words === name || (words !== '' && squashed(words) === squashed(name));

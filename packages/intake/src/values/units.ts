@@ -22,3 +22,12 @@ export function unitNamed(word: string): Unit | null {
   const plain = word.trim().toLowerCase().replace(/\.$/, '');
   return WRITTEN.find(([pattern]) => pattern.test(plain))?.[1] ?? null;
 }
+
+/** Units in words. */
+export const UNIT_WORDS: Readonly<Record<Unit, string>> = {
+  mm: 'millimetres',
+  cm: 'centimetres',
+  m: 'metres',
+  in: 'inches',
+  ft: 'feet',
+};

@@ -1,11 +1,12 @@
-import type {
-  Assumption,
-  Band,
-  FittingType,
-  Issue,
-  LineResult,
-  RankTotals,
-  SegmentResult,
+import {
+  type Assumption,
+  type Band,
+  type FittingType,
+  type Issue,
+  type LineResult,
+  type RankTotals,
+  type SegmentResult,
+  wordReach,
 } from '@rootreach/core';
 import type { Units } from '../../measure.js';
 import * as measure from '../../measure.js';
@@ -34,6 +35,13 @@ const ASSUMED_FIELDS: Readonly<Record<string, string>> = {
   pieceM: 'length of a pipe',
   flow: 'direction of flow',
 };
+
+/** `from cleanout CO1, upstream, 34 to 44 ft`. */
+const whereOf = ({ reach }: SegmentResult, units: Units) =>
+  wordReach(reach, {
+    length: (m) => measure.length(m, units),
+    span: (from, to) => measure.span(from, to, units),
+  });
 
 function assumedValue(field: string, value: number | string, units: Units): string {
   if (typeof value === 'string') return value;
@@ -95,7 +103,7 @@ export const view = {
     leave: 'Nothing here needs you now.',
     none: 'There is no line to score here.',
     cannotSay: (n: number) => `${many(n, 'stretch', 'stretches')} we can’t speak for: too little is known.`,
-    start: (where: string) => `Start with ${where} from the outlet end.`,
+    start: (where: string) => `Start ${where}.`,
     extent: (totals: RankTotals, units: Units) =>
       `${many(totals.drains, 'line')}, ${measure.length(totals.lengthM, units)} in all, ${many(totals.trees, 'tree')}.`,
   },
@@ -103,8 +111,9 @@ export const view = {
   list: {
     title: 'Worst first',
     more: (n: number) => `Show ${n} more`,
+    /** A stretch by the crew's own words, the same as on the terminal. */
     row: (segment: SegmentResult, units: Units) =>
-      `${segment.drainName ?? segment.drainId}, ${measure.span(segment.startM, segment.endM, units)}`,
+      `${whereOf(segment, units)}, on ${segment.drainName ?? `line ${segment.drainId}`}`,
     tree: (name: string, distanceM: number, units: Units) =>
       `${capital(name)}, ${measure.length(distanceM, units)} away`,
     ways: (tree: string, ways: string) => `${tree}; ${ways}`,
@@ -115,20 +124,21 @@ export const view = {
 
   card: {
     back: 'All stretches',
-    where: (segment: SegmentResult, units: Units) =>
-      `${measure.span(segment.startM, segment.endM, units)} from the outlet end`,
+    where: (segment: SegmentResult, units: Units) => whereOf(segment, units),
+    station: (segment: SegmentResult, units: Units) =>
+      `On ${segment.drainName ?? `line ${segment.drainId}`}, ${measure.span(segment.startM, segment.endM, units)} from the outlet end`,
     reach: ({ reach }: SegmentResult, units: Units) =>
-      reach.toM - reach.atM < 0.05 || reach.atM < 0.05
-        ? `Go in at ${reach.fromName}, ${reach.direction}. It is the first ${measure.length(reach.toM, units)}.`
-        : `Go in at ${reach.fromName}, ${reach.direction}. Slow down at ${measure.length(reach.atM, units)}; you are past it at ${measure.length(reach.toM, units)}.`,
+      reach.atM < 0.05
+        ? `It is the first ${measure.length(reach.toM, units)} from there.`
+        : `Slow down at ${measure.length(reach.atM, units)}; you are past it at ${measure.length(reach.toM, units)}.`,
     todo: (advice: string) => `${capital(advice)}.`,
     known: (seen: string, year: number | null) =>
       `Already seen${year === null ? '' : ` in ${Math.floor(year)}`}: ${seen}.`,
     chanceTitle: 'Odds that roots get in',
     knownChanceTitle: 'Odds that the roots stop the flow',
-    within: (chance: string, years: number) => {
+    within: (chance: string, within: string) => {
       const [likely, ...range] = chance.split(', ');
-      return { likely: `${likely} within ${years} years`, range: range.join(', ') };
+      return { likely: `${likely} ${within}`, range: range.join(', ') };
     },
     scale: '0 to 10 in 10',
     score: (score: number) => `Score ${Math.round(score)} of 100`,
@@ -136,12 +146,6 @@ export const view = {
       `We are ${sure(share)} sure that it is among the worst tenth of this site.`,
     treesTitle: 'Which trees',
     treeShare: (share: number) => `${Math.round(share * 100)} % of the odds`,
-    driversTitle: 'What would change it',
-    driver: (from: number, to: number) =>
-      Math.round(from) === Math.round(to)
-        ? `would stay near ${Math.round(to)}`
-        : `would fall from ${Math.round(from)} to ${Math.round(to)}`,
-    noDrivers: 'Nothing that we can work out would move it much.',
     factsTitle: 'The stretch',
     facts: {
       nextLook: 'Next look by',
@@ -265,11 +269,11 @@ export const view = {
 
   issues: {
     title: (n: number) => `About the file: ${many(n, 'note')}`,
-    severity: { error: 'Error', warning: 'Check', notice: 'Note' },
+    severity: { error: 'Error', warning: 'Warning', notice: 'Notice' },
     row: ({ place }: Issue, text: string) => {
-      const where =
-        place.feature ?? (place.index === null ? place.file : `${place.file}, feature ${place.index + 1}`);
-      return `${where}${place.path === '' ? '' : `, ${place.path}`}: ${text}`;
+      const feature = place.feature ?? (place.index === null ? null : `feature ${place.index + 1}`);
+      const where = [place.file, feature, place.path].filter((part) => part !== null && part !== '');
+      return `${where.join(', ')}: ${text}`;
     },
     more: (n: number) => `and ${n} more`,
   },

@@ -42,6 +42,8 @@ const conifer = (vigour: VigourClass, heightM: number, crownM: number): Usual =>
   crownM,
 });
 
+const palm = (heightM: number, crownM: number): Usual => ({ form: 'palm', vigour: 2, heightM, crownM });
+
 export const unknownTrees: readonly SpeciesRow[] = [
   unknownTree('unknown-tree', 'tree of unknown kind', broadleaf(3, 20, 15)),
   unknownTree('unknown-broadleaf', 'broadleaf of unknown kind', broadleaf(3, 20, 15)),
@@ -52,5 +54,8 @@ export const unknownTrees: readonly SpeciesRow[] = [
   unknownTree('unknown-conifer-small', 'small conifer of unknown kind', conifer(2, 8, 5)),
   unknownTree('unknown-conifer-medium', 'medium conifer of unknown kind', conifer(2, 14, 7)),
   unknownTree('unknown-conifer-large', 'large conifer of unknown kind', conifer(2, 25, 11)),
-  unknownTree('unknown-palm', 'palm of unknown kind', { form: 'palm', vigour: 2, heightM: 15, crownM: 7 }),
+  unknownTree('unknown-palm', 'palm of unknown kind', palm(15, 7)),
+  unknownTree('unknown-palm-small', 'small palm of unknown kind', palm(5, 4)),
+  unknownTree('unknown-palm-medium', 'medium palm of unknown kind', palm(12, 6)),
+  unknownTree('unknown-palm-large', 'large palm of unknown kind', palm(20, 8)),
 ];

@@ -1,0 +1,16 @@
+/**
+ * Volume of a trench whose depth runs straight from one end to the other and whose walls lean out by `wallSlope`
+ * (horizontal to vertical, each side): the integral of w d + m d^2, which is what the prismoidal formula gives.
+ * @returns cubic metres of ground as it lies.
+ */
+export function trenchVolumeM3(
+  lengthM: number,
+  bottomWidthM: number,
+  depthStartM: number,
+  depthEndM: number,
+  wallSlope: number,
+): number {
+  const meanDepth = (depthStartM + depthEndM) / 2;
+  const meanSquare = (depthStartM ** 2 + depthStartM * depthEndM + depthEndM ** 2) / 3;
+  return lengthM * (bottomWidthM * meanDepth + wallSlope * meanSquare);
+}

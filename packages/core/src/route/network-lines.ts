@@ -1,0 +1,115 @@
+import type { NetworkBranch, NetworkJunction, NetworkLine, NetworkPipe } from '../model/network.js';
+import type { NetworkTree, Vertex } from './network-tree.js';
+
+/** The usual wye; what a branch turns beyond is made with bends (common practice). */
+const WYE_DEGREES = 45;
+/** Bends that are made for rigid pipe, the widest first. */
+const BENDS_DEGREES = [90, 45, 22.5] as const;
+
+type Ids = ReadonlyMap<Vertex, string>;
+
+/** A line with the vertices at its ends and beside them. */
+interface Run {
+  readonly line: NetworkLine;
+  readonly vertices: readonly Vertex[];
+}
+
+/** Names for sources, outlets and junctions, these from the upper end of the longest way down. */
+function idsOf(tree: NetworkTree): Ids {
+  const ids = new Map<Vertex, string>();
+  let junctions = 0;
+  for (const source of tree.vertices) {
+    for (let at: Vertex | null = source.kind === 'source' ? source : null; at !== null; at = at.next) {
+      if (ids.has(at)) break;
+      if (at.id !== null) ids.set(at, at.id);
+      else if (tree.into(at).length > 1) ids.set(at, `J${++junctions}`);
+    }
+  }
+  return ids;
+}
+
+function runsOf(tree: NetworkTree, ids: Ids, pipeFor: (load: number) => NetworkPipe): Run[] {
+  const loads = tree.loads();
+  const runs: Run[] = [];
+  for (const [first, from] of ids) {
+    if (first.next === null) continue;
+    const load = loads.get(first) ?? 0;
+    const vertices = [first];
+    let lengthM = 0;
+    let cost = 0;
+    let at: Vertex = first;
+    do {
+      const next: Vertex = at.next as Vertex;
+      lengthM += Math.hypot(next.x - at.x, next.y - at.y);
+      cost += tree.straight(at, next, load);
+      vertices.push(next);
+      at = next;
+      if (!ids.has(at)) cost += tree.fitting(at, 1);
+    } while (!ids.has(at));
+    runs.push({
+      vertices,
+      line: {
+        id: `${from}-${ids.get(at)}`,
+        from,
+        to: ids.get(at) as string,
+        points: vertices.map(({ x, y }) => [x, y] as const),
+        lengthM,
+        load,
+        sizeM: pipeFor(load).sizeM,
+        cost,
+      },
+    });
+  }
+  return runs;
+}
+
+const headingOf = (a: Vertex, b: Vertex): number => Math.atan2(b.y - a.y, b.x - a.x);
+
+/** Turn from one heading to another, 0 to 180 degrees. */
+function turnDegrees(from: number, to: number): number {
+  const turn = Math.abs(to - from) % (2 * Math.PI);
+  return (Math.min(turn, 2 * Math.PI - turn) * 180) / Math.PI;
+}
+
+/** Bends that come nearest to a turn, as few as may be. */
+function bendsFor(degrees: number): number[] {
+  const bends: number[] = [];
+  let left = Math.round(degrees / 22.5) * 22.5;
+  for (const bend of BENDS_DEGREES) {
+    while (left >= bend) {
+      bends.push(bend);
+      left -= bend;
+    }
+  }
+  return bends;
+}
+
+function junctionAt(vertex: Vertex, id: string, runs: readonly Run[]): NetworkJunction {
+  const on = headingOf(vertex, vertex.next as Vertex);
+  const into = runs
+    .filter(({ line }) => line.to === id)
+    .map(({ line, vertices }) => ({
+      line: line.id,
+      turnDegrees: turnDegrees(headingOf(vertices[vertices.length - 2] as Vertex, vertex), on),
+    }))
+    .sort((a, b) => a.turnDegrees - b.turnDegrees);
+  const [main, ...rest] = into as [(typeof into)[number], ...typeof into];
+  const branches: NetworkBranch[] = rest.map((branch) => ({
+    ...branch,
+    bendDegrees: bendsFor(Math.max(0, branch.turnDegrees - WYE_DEGREES)),
+  }));
+  return { id, x: vertex.x, y: vertex.y, main: main.line, mainTurnDegrees: main.turnDegrees, branches };
+}
+
+/** A network cut into its lines and the wyes between them. */
+export function linesOf(
+  tree: NetworkTree,
+  pipeFor: (load: number) => NetworkPipe,
+): { readonly lines: readonly NetworkLine[]; readonly junctions: readonly NetworkJunction[] } {
+  const ids = idsOf(tree);
+  const runs = runsOf(tree, ids, pipeFor);
+  const junctions = [...ids]
+    .filter(([vertex]) => vertex.id === null)
+    .map(([vertex, id]) => junctionAt(vertex, id, runs));
+  return { lines: runs.map(({ line }) => line), junctions };
+}

@@ -1,0 +1,171 @@
+import type { NetworkOutlet, NetworkPipe, NetworkSource, PlannedNetwork } from '../model/network.js';
+import { cheapestPath } from './cheapest-path.js';
+import type { CostField } from './cost-field.js';
+import { insertSource, removeSource, runTo } from './network-insert.js';
+import { linesOf } from './network-lines.js';
+import { polish } from './network-polish.js';
+import { type NetworkPrices, NetworkTree, type Vertex } from './network-tree.js';
+
+export interface NetworkOptions {
+  /** The pipe for a load; dearer, never cheaper, as the load grows. */
+  readonly pipeFor: (load: number) => NetworkPipe;
+  readonly wyeEach: number;
+  readonly bendEach: number;
+  readonly shouldStop?: () => boolean;
+}
+
+/** A saving counts from this share of the whole on. */
+const WORTH = 1e-6;
+/** Rounds in which every source is taken out and joined anew. */
+const ROUNDS = 3;
+
+const sourceVertex = ({ id, x, y, load }: NetworkSource): Vertex => ({
+  id,
+  kind: 'source',
+  x,
+  y,
+  load,
+  next: null,
+});
+
+const outletVertices = (outlets: readonly NetworkOutlet[]): Vertex[] =>
+  outlets.map(({ id, x, y }) => ({ id, kind: 'outlet', x, y, load: 0, next: null }));
+
+/** Source by source in the given order, each joined to what is there. */
+function grown(
+  field: CostField,
+  prices: NetworkPrices,
+  sources: readonly NetworkSource[],
+  outlets: readonly NetworkOutlet[],
+): NetworkTree | null {
+  const tree = new NetworkTree(field, prices, outletVertices(outlets));
+  for (const source of sources) if (!insertSource(tree, sourceVertex(source))) return null;
+  polish(tree);
+  return tree;
+}
+
+/** Each source taken out and joined anew, as long as the whole gets cheaper. */
+function rejoined(start: NetworkTree, shouldStop: () => boolean): NetworkTree {
+  let best = start;
+  let cost = best.cost();
+  for (let i = 0; i < ROUNDS; i++) {
+    const before = cost;
+    for (const id of best.vertices.filter(({ kind }) => kind === 'source').map((vertex) => vertex.id)) {
+      if (shouldStop()) return best;
+      const tree = best.copy();
+      const source = tree.vertices.find((vertex) => vertex.id === id && vertex.kind === 'source') as Vertex;
+      if (tree.into(source).length > 0) continue;
+      removeSource(tree, source);
+      if (!insertSource(tree, { ...source, next: null })) continue;
+      polish(tree);
+      const now = tree.cost();
+      if (now >= cost * (1 - WORTH)) continue;
+      best = tree;
+      cost = now;
+    }
+    if (cost >= before * (1 - WORTH)) break;
+  }
+  return best;
+}
+
+/** A line of its own for each source, sorted from the nearest outlet on; null where one has no way. */
+function separateLines(
+  field: CostField,
+  prices: NetworkPrices,
+  sources: readonly NetworkSource[],
+  outlets: readonly NetworkOutlet[],
+): { readonly source: NetworkSource; readonly tree: NetworkTree; readonly cost: number }[] | null {
+  const lines: { source: NetworkSource; tree: NetworkTree; cost: number }[] = [];
+  for (const source of sources) {
+    const ends = outletVertices(outlets);
+    const tree = new NetworkTree(field, prices, ends);
+    const found = cheapestPath(field, [source.x, source.y], ends, {
+      lengthPrice: prices.morePerM(source.load),
+    });
+    const end = found && ends.find((each) => each === found.target);
+    if (!found || !end) return null;
+    runTo(tree, sourceVertex(source), found.points, end);
+    polish(tree);
+    lines.push({ source, tree, cost: tree.cost() });
+  }
+  return lines.sort((a, b) => a.cost - b.cost);
+}
+
+/** The separate lines as one network without a shared trench. */
+function together(
+  field: CostField,
+  prices: NetworkPrices,
+  lines: readonly { readonly tree: NetworkTree }[],
+  outlets: readonly NetworkOutlet[],
+): NetworkTree {
+  const ends = outletVertices(outlets);
+  const vertices = lines.flatMap(({ tree }) => {
+    for (const vertex of tree.vertices) {
+      const end = vertex.next?.kind === 'outlet' ? ends.find(({ id }) => id === vertex.next?.id) : undefined;
+      if (end) vertex.next = end;
+    }
+    return tree.vertices.filter(({ kind }) => kind !== 'outlet');
+  });
+  return new NetworkTree(field, prices, [...ends, ...vertices]);
+}
+
+const lengthOf = (tree: NetworkTree): number =>
+  tree.vertices.reduce(
+    (sum, { x, y, next }) => sum + (next === null ? 0 : Math.hypot(next.x - x, next.y - y)),
+    0,
+  );
+
+function checkInputs(sources: readonly NetworkSource[], outlets: readonly NetworkOutlet[]): void {
+  if (sources.length === 0 || outlets.length === 0) {
+    throw new RangeError(
+      `a network needs a source and an outlet, got ${sources.length} and ${outlets.length}`,
+    );
+  }
+  const ids = [...sources, ...outlets].map(({ id }) => id);
+  const twice = ids.find((id, i) => ids.indexOf(id) !== i);
+  if (twice !== undefined) throw new RangeError(`ids must differ, got '${twice}' twice`);
+  const odd = sources.find(({ load }) => !(load >= 0));
+  if (odd) throw new RangeError(`load must be 0 or more, got ${odd.load} at '${odd.id}'`);
+}
+
+/**
+ * Lines from several sources to one or more outlets that share trenches where that is cheaper, the shared pipe sized for
+ * what runs into it.
+ *
+ * A source at a time is joined to the growing network by its cheapest path, the nearest first and the furthest first
+ * (Takahashi & Matsuyama 1980: that costs at most twice the best); then junctions and bends move, lines join earlier, and
+ * every source is joined anew, as long as the whole gets cheaper. Separate lines are worked out beside it and taken
+ * where nothing shared is cheaper, so that the result never costs more than they do.
+ *
+ * @returns null where a source has no way to any outlet.
+ * @throws RangeError where there is no source or outlet, or ids are used twice.
+ */
+export function planNetwork(
+  field: CostField,
+  sources: readonly NetworkSource[],
+  outlets: readonly NetworkOutlet[],
+  options: NetworkOptions,
+): PlannedNetwork | null {
+  checkInputs(sources, outlets);
+  const { pipeFor, wyeEach, bendEach, shouldStop = () => false } = options;
+  const prices = { morePerM: (load: number) => pipeFor(load).morePerM, wyeEach, bendEach };
+  const lines = separateLines(field, prices, sources, outlets);
+  if (lines === null) return null;
+  const apart = together(field, prices, lines, outlets);
+  const separate = { lengthM: lengthOf(apart), cost: apart.cost() };
+  let best = apart;
+  const nearestFirst = lines.map(({ source }) => source);
+  for (const order of sources.length > 1 ? [nearestFirst, [...nearestFirst].reverse()] : []) {
+    if (shouldStop()) break;
+    const tree = grown(field, prices, order, outlets);
+    if (tree !== null && tree.cost() < best.cost() * (1 - WORTH)) best = tree;
+  }
+  if (best !== apart) best = rejoined(best, shouldStop);
+  return {
+    shape: best === apart ? 'separate' : 'shared',
+    ...linesOf(best, pipeFor),
+    lengthM: lengthOf(best),
+    cost: best.cost(),
+    separate,
+  };
+}

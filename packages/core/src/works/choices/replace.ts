@@ -1,0 +1,31 @@
+import type { MaterialKey } from '../../tables/pipe-row.js';
+import { type Case, impossible, type Plan } from '../plan.js';
+import { renewed } from '../renew.js';
+
+/** Pipe that nobody sells for yards any more (common practice). */
+const NOT_SOLD: readonly MaterialKey[] = ['asbestos-cement', 'bituminous-fibre', 'brick'];
+
+/** The stretch laid anew with the pipe that it had. */
+export function replaceLike(c: Case): Plan {
+  const { material, materialKnown } = c.stretch.line.drain;
+  if (!materialKnown || material === 'unknown') return impossible(c, 'replace-like', 'pipe-not-known');
+  if (NOT_SOLD.includes(material)) return impossible(c, 'replace-like', 'not-sold-any-more');
+  const { fromM, toM } = c.stretch;
+  return {
+    ...renewed(c, 'replace-like', { pipe: material, fromM, toM, basins: false }),
+    reasons: ['whole-stretch-new', 'same-joints-as-before'],
+  };
+}
+
+/** Pipe with tight joints far apart, and a way in where lines meet (common practice). */
+export function replaceHeavier(c: Case, better: MaterialKey): Plan {
+  const { material, perforated } = c.stretch.line.drain;
+  if (material === better) return impossible(c, 'replace-heavier', 'already-the-better-pipe');
+  const { fromM, toM } = c.stretch;
+  const plan = renewed(c, 'replace-heavier', { pipe: better, fromM, toM, basins: !perforated });
+  const basin = plan.work?.fittings.some(({ type }) => type === 'basin') ?? false;
+  return {
+    ...plan,
+    reasons: ['whole-stretch-new', 'fewer-tighter-joints', ...(basin ? (['access-where-lines-meet'] as const) : [])],
+  };
+}

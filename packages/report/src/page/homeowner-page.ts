@@ -1,0 +1,46 @@
+import { el, type Markup } from '../markup/markup.js';
+import { dateSaid } from '../say/dates.js';
+import { wordsFor } from '../words/words.js';
+import { headline, oddsPart, planPart } from './answer.js';
+import { choicesPart } from './choices.js';
+import { ownerCautions, signPart, unknownsPart } from './closing.js';
+import { headLine, wholePage } from './frame.js';
+import type { OwnerInput } from './owner-input.js';
+import { photosPart } from './photos.js';
+import { helpPart, nextPart, wherePart, whyPart } from './reasons.js';
+import { waitPart } from './wait.js';
+
+const there = (parts: readonly (Markup | null)[]): Markup[] =>
+  parts.filter((one): one is Markup => one !== null);
+
+/**
+ * The page for the owner of the lot: one HTML file that needs no network and no script, and prints on two sheets of
+ * Letter or A4. All texts of the input are escaped; a photo is shown only where it is the data of an image.
+ */
+export function homeownerPage(input: OwnerInput): string {
+  const words = wordsFor(input.language);
+  const { result, decided } = input;
+  const date = dateSaid(result.asOf, words);
+  const first = el(
+    'div',
+    { class: 'leaf' },
+    headLine(words.owner.title, result, date, words),
+    headline(input, words),
+    oddsPart(input, words),
+    planPart(input, words),
+    el('div', { class: 'two' }, wherePart(input, words), whyPart(input, words)),
+    nextPart(input, words),
+  );
+  const second = el(
+    'div',
+    { class: 'leaf' },
+    there([
+      waitPart(input, words),
+      decided === undefined ? helpPart(input, words) : choicesPart(decided, words),
+      photosPart(input, words),
+      el('div', { class: 'two' }, unknownsPart(input, words), ownerCautions(input, words)),
+      signPart(input.by, result.asOf, result.model.version, words),
+    ]),
+  );
+  return wholePage(words.owner.title, words.language, [first, second]);
+}
