@@ -9,6 +9,8 @@ const TYPES: Readonly<Record<string, string>> = {
   '.geojson': 'application/geo+json',
   '.json': 'application/json',
   '.png': 'image/png',
+  '.svg': 'image/svg+xml',
+  '.webmanifest': 'application/manifest+json',
   '.txt': 'text/plain',
 };
 

@@ -55,6 +55,15 @@ describe('the built command', () => {
   });
 });
 
+describe('threads', () => {
+  it('change nothing in what a town is told, byte by byte', () => {
+    const outs = ['0', '1', '3'].map((threads) => start(['town', CAMPUS, '--threads', threads, '--json']));
+    expect(outs.map(({ code }) => code)).toEqual([0, 0, 0]);
+    expect(outs[1]?.out).toBe(outs[0]?.out);
+    expect(outs[2]?.out).toBe(outs[0]?.out);
+  });
+});
+
 describe('garbage', () => {
   it('is refused or read, never with a stack trace', async () => {
     const texts = fc.oneof(fc.string(), fc.string({ unit: 'binary' }), fc.json());

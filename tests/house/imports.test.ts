@@ -18,6 +18,7 @@ const ORDER = [
   'validate',
   'line',
   'risk',
+  'town',
   'quantities',
   'prices',
   'learn',

@@ -22,6 +22,8 @@ beforeAll(() => {
   rmSync(scratch, { recursive: true, force: true });
   mkdirSync(scratch, { recursive: true });
   install('packages/core', 'core');
+  install('packages/intake', 'intake');
+  install('packages/report', 'report');
   install('packages/cli', 'cli');
   install('apps/map', 'map');
 });

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { type Answer, engineInPlace, engineInWorker, type Request } from '../../apps/map/src/engine.js';
-import { type Opened, tasks } from '../../apps/map/src/tasks.js';
+import { openSite } from '../../apps/map/src/open-site.js';
+import { server } from '../../apps/map/src/serve.js';
+import type { InputFile, Opened } from '../../apps/map/src/tasks.js';
 import { siteText } from './site-text.js';
 
 const AS_OF = '2026-11-25';
@@ -16,9 +18,10 @@ class SlowWorker {
   }
 
   answer(index: number): void {
-    const request = this.asked[index] as Request;
-    const opened = tasks.open(request.inputs, request.asOf);
-    this.onmessage?.({ data: { id: request.id, opened } } as MessageEvent<Answer>);
+    const { id, task } = this.asked[index] as Request;
+    if (task.do !== 'open') throw new Error(`not an opening: ${task.do}`);
+    const value = openSite(task.inputs as readonly InputFile[], task.asOf).opened;
+    this.onmessage?.({ data: { id, value } } as MessageEvent<Answer>);
   }
 
   fail(index: number, error: string): void {
@@ -34,7 +37,7 @@ const inSlowWorker = () => {
 
 describe('the engine in place', () => {
   it('reads and ranks a site, worst first', async () => {
-    const opened = (await engineInPlace(tasks).open([siteText('corner-lot')], AS_OF)) as Opened;
+    const opened = (await engineInPlace().open([siteText('corner-lot')], AS_OF)) as Opened;
     expect(opened.site.invented).toBe(true);
     expect(opened.result.asOf).toBe(AS_OF);
     const scores = opened.result.segments.map((segment) => segment.score);
@@ -55,15 +58,21 @@ describe('the engine in place', () => {
       }),
     });
     const parts = [part('trees', (kind) => kind === 'tree'), part('lines', (kind) => kind !== 'tree')];
-    const together = (await engineInPlace(tasks).open(parts, AS_OF)) as Opened;
-    const alone = (await engineInPlace(tasks).open([whole], AS_OF)) as Opened;
+    const together = (await engineInPlace().open(parts, AS_OF)) as Opened;
+    const alone = (await engineInPlace().open([whole], AS_OF)) as Opened;
     expect(together.result.segments.map(({ id, score }) => [id, score])).toEqual(
       alone.result.segments.map(({ id, score }) => [id, score]),
     );
   });
 
+  it('reads a file that the page has not read', async () => {
+    const { name, text } = siteText('corner-lot');
+    const unread = (await engineInPlace().open([{ name, file: new Blob([text]) }], AS_OF)) as Opened;
+    expect(unread).toEqual(await engineInPlace().open([{ name, text }], AS_OF));
+  });
+
   it('gives an answer that survives being sent between threads', async () => {
-    const opened = await engineInPlace(tasks).open([siteText('french-drain-plan')], AS_OF);
+    const opened = await engineInPlace().open([siteText('french-drain-plan')], AS_OF);
     expect(structuredClone(opened)).toEqual(opened);
   });
 });
@@ -94,5 +103,32 @@ describe('the engine in a worker', () => {
     const waiting = engine.open([siteText('corner-lot')], AS_OF);
     worker.onerror?.({ message: 'out of memory' } as ErrorEvent);
     await expect(waiting).rejects.toThrow('out of memory');
+  });
+});
+
+describe('the worker', () => {
+  it('answers one task after the other, and goes on after one that failed', async () => {
+    const serve = server(async () => {});
+    const failed = serve({ do: 'open', inputs: [], asOf: 'yesterday' });
+    const then = serve({ do: 'open', inputs: [siteText('corner-lot')], asOf: AS_OF });
+    await expect(failed).rejects.toThrow(/ISO date/);
+    expect(((await then).value as Opened).result.segments.length).toBeGreaterThan(10);
+  });
+
+  it('stops sampling where another task comes in', async () => {
+    let paused = 0;
+    const serve = server(async () => {
+      paused += 1;
+      if (paused === 1) void serve({ do: 'nearest', lon: 0, lat: 0, withinM: 1 });
+    });
+    const { features, rootreach } = JSON.parse(siteText('corner-lot').text);
+    const from = Int32Array.from(features, (_, i) => -1 - i);
+    const patch = { name: 'lot', features: { from, made: features }, members: { rootreach }, anew: true };
+    const question = { today: AS_OF, yearsAhead: 0, clearedNow: false };
+    await serve({ do: 'take', patch, question, settled: false });
+    const settled = await serve({ do: 'settle' });
+    expect(settled.value).toBeNull();
+    expect(paused).toBe(1);
+    expect((await serve({ do: 'settle' })).value).not.toBeNull();
   });
 });

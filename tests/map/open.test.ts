@@ -2,10 +2,9 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { engineInPlace } from '../../apps/map/src/engine.js';
 import { opener } from '../../apps/map/src/open.js';
 import * as state from '../../apps/map/src/state.js';
-import { tasks } from '../../apps/map/src/tasks.js';
 import { siteText } from './site-text.js';
 
-const page = opener(engineInPlace(tasks));
+const page = opener(engineInPlace());
 
 beforeEach(async () => {
   state.problem.value = null;

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { openSite } from '../../apps/map/src/open-site.js';
 import { placeLabels, profileScale, rows } from '../../apps/map/src/panels/profile-scale.js';
-import { tasks } from '../../apps/map/src/tasks.js';
 import { siteText } from './site-text.js';
 
-const { result } = tasks.open([siteText('corner-lot')], '2026-11-25');
+const { result } = openSite([siteText('corner-lot')], '2026-11-25').opened;
 
 describe('the profile', () => {
   it('lays every line over the same width, outlet end on the left', () => {

@@ -1,10 +1,10 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { openSite } from '../../apps/map/src/open-site.js';
 import * as state from '../../apps/map/src/state.js';
-import { tasks } from '../../apps/map/src/tasks.js';
 import { siteText } from './site-text.js';
 
-const corner = tasks.open([siteText('corner-lot')], '2026-11-25');
-const campus = tasks.open([siteText('small-campus')], '2026-11-25');
+const corner = openSite([siteText('corner-lot')], '2026-11-25').opened;
+const campus = openSite([siteText('small-campus')], '2026-11-25').opened;
 
 beforeEach(() => {
   state.opened.value = corner;

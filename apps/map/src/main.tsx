@@ -1,7 +1,9 @@
 import { effect } from '@preact/signals';
 import { render } from 'preact';
 import { isDemo } from './demos.js';
+import { tightenPictures } from './draw/tile-address.js';
 import { engineInWorker } from './engine.js';
+import { followLarge } from './follow-large.js';
 import type { Desk } from './keep/desk.js';
 import { listenToKeys } from './keep/keys.js';
 import { stayOffline } from './keep/offline.js';
@@ -54,11 +56,13 @@ async function openFirst(desk: Desk): Promise<void> {
 }
 
 async function start(): Promise<void> {
+  tightenPictures();
   followWindow();
   const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
   const engine = engineInWorker(worker);
   const desk = startKeeping(engine);
   followSketch(engine);
+  followLarge(engine);
   state.switchedUnits.value = readHash(location.hash).units;
   const page = document.getElementById('page');
   if (page) render(<Page opener={desk.opener} />, page);

@@ -30,7 +30,12 @@ const withoutFeatures = (site: Site): Site => ({
 export function ranked(site: Site, issues: Opened['issues'], asOf: string): OpenSite {
   const scored = new ScoredSite(site, { asOf });
   if (scored.columns.count <= TOWN.segments && site.trees.length <= TOWN.trees) {
-    return { opened: { site, issues, result: scored.result(), large: null, edits: 0 }, site, issues, town: null };
+    return {
+      opened: { site, issues, result: scored.result(), large: null, edits: 0 },
+      site,
+      issues,
+      town: null,
+    };
   }
   const town = new Town(scored);
   const result = scored.result({ top: WORST });

@@ -29,8 +29,8 @@ interface Wish {
 
 const reason = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
-function whyUnusable({ site, issues }: Opened): string | null {
-  if (site.drains.length > 0 || site.trees.length > 0) return null;
+function whyUnusable({ result: { totals }, issues }: Opened): string | null {
+  if (totals.drains > 0 || totals.trees > 0) return null;
   const worst = issues.find((issue) => issue.severity === 'error') ?? issues[0];
   return worst ? wordIssue(worst) : words.value.problem.nothingInIt;
 }
@@ -80,7 +80,7 @@ export function opener(
   async function read(inputs: readonly Input[]) {
     const opened = await engine.open(inputs, today());
     if (opened === null) return null;
-    if (!isEditable(inputs)) return { opened, document: null };
+    if (!isEditable(inputs) || opened.large) return { opened, document: null };
     const { document, isAsGiven } = readDocument(newId(), inputs);
     if (isAsGiven) return { opened, document };
     const name = inputs[0]?.name ?? '';

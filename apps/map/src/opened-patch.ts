@@ -42,7 +42,10 @@ function isSameButRank(a: SegmentResult, b: SegmentResult): boolean {
 }
 
 /** The rows, each the one last sent where it is the same but for its rank. */
-export function asSent(sent: ReadonlyMap<string, SegmentResult>, now: readonly SegmentResult[]): SegmentResult[] {
+export function asSent(
+  sent: ReadonlyMap<string, SegmentResult>,
+  now: readonly SegmentResult[],
+): SegmentResult[] {
   return now.map((row) => {
     const last = sent.get(row.id);
     return last && (last === row || isSameButRank(last, row)) ? last : row;

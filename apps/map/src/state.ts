@@ -1,5 +1,6 @@
 import { computed, signal } from '@preact/signals';
-import type { Issue, LineResult, SegmentResult, Severity, TreeZones } from '@rootreach/core';
+import type { Box, Issue, LineDetail, LineResult, SegmentResult, Severity, TreeZones } from '@rootreach/core';
+import type { View } from './large.js';
 import type { Units } from './measure.js';
 import type { Opened } from './tasks.js';
 import type { Shared } from './url.js';
@@ -25,6 +26,13 @@ export const fileNames = signal<readonly string[]>([]);
 export const busy = signal(true);
 /** Why the last file could not be opened; the open site stays. */
 export const problem = signal<string | null>(null);
+/** Of a large site the worker tells what is asked for: the part of the plan in view, what was tapped, what was chosen. */
+export const viewWanted = signal<{ readonly box: Box; readonly metresPerPixel: number } | null>(null);
+export const view = signal<View | null>(null);
+export const tapped = signal<{ readonly lon: number; readonly lat: number; readonly withinM: number } | null>(
+  null,
+);
+export const around = signal<LineDetail | null>(null);
 export const chosenStretch = signal<string | null>(null);
 export const chosenTree = signal<string | null>(null);
 /** Stretch under the pointer, in the list or on the plan. */
@@ -81,9 +89,18 @@ const byId = <T, K extends string>(rows: readonly T[], key: (row: T) => K) =>
   new Map(rows.map((row) => [key(row), row] as const));
 
 export const segments = computed<readonly SegmentResult[]>(() => opened.value?.result.segments ?? []);
-export const segmentById = computed(() => byId(segments.value, (row) => row.id));
-export const treeById = computed(() => byId(opened.value?.result.trees ?? [], (row) => row.id));
-export const lineById = computed(() => byId(opened.value?.result.lines ?? [], (row) => row.drainId));
+export const segmentById = computed(() =>
+  byId([...segments.value, ...(around.value?.segments ?? [])], (row) => row.id),
+);
+export const treeById = computed(() =>
+  byId([...(opened.value?.result.trees ?? []), ...(around.value?.trees ?? [])], (row) => row.id),
+);
+export const lineById = computed(() =>
+  byId(
+    [...(opened.value?.result.lines ?? []), ...(around.value ? [around.value.line] : [])],
+    (row) => row.drainId,
+  ),
+);
 
 /** All that was found in the files, worst first, else in the order found. */
 export const issues = computed<readonly Issue[]>(() => {
@@ -101,6 +118,9 @@ export const tree = computed<TreeZones | null>(() => treeById.value.get(chosenTr
 export const line = computed<LineResult | null>(
   () => lineById.value.get(segment.value?.drainId ?? '') ?? null,
 );
+
+/** The site is too large to be held here: the worker has it, the page has the worst of it and what is in view. */
+export const isLarge = computed(() => Boolean(opened.value?.large));
 
 export const onCanvas = computed(() => {
   const site = opened.value?.site;

@@ -28,7 +28,10 @@ class Pen {
 }
 
 /** The path, or only its ends where it would be seen as a speck. */
-function simplified(path: readonly (readonly number[])[], leastDegrees: number): readonly (readonly number[])[] {
+function simplified(
+  path: readonly (readonly number[])[],
+  leastDegrees: number,
+): readonly (readonly number[])[] {
   const [first, last] = [path[0], path.at(-1)];
   if (!first || !last || path.length === 2) return path;
   const across = Math.max(

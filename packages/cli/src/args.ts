@@ -19,7 +19,7 @@ function ruleWords({ least, most, whole }: NumberRule): string {
 export class Args {
   constructor(
     readonly files: readonly string[],
-    private readonly values: Readonly<Record<string, string | boolean>>,
+    private readonly values: Readonly<Record<string, string | boolean | readonly string[]>>,
   ) {}
 
   flag(name: string): boolean {
@@ -31,6 +31,14 @@ export class Args {
     if (typeof value !== 'string') return undefined;
     if (value.trim() === '') throw new CannotDo(`--${name} needs a value`);
     return value;
+  }
+
+  /** Every value of an option that may be given more than once. */
+  texts(name: string): readonly string[] {
+    const values = this.values[name];
+    if (!Array.isArray(values)) return [];
+    if (values.some((value) => value.trim() === '')) throw new CannotDo(`--${name} needs a value`);
+    return values;
   }
 
   number(name: string, rule: NumberRule): number | undefined {
@@ -74,9 +82,13 @@ function wordFault(error: Error & { code?: string }, options: OptionSpecs): stri
 
 /** Splits the words after a command into files and options. */
 export function readArgs(words: readonly string[], options: OptionSpecs): Args {
-  const types = Object.entries(options).map(([name, { value }]) => [
+  const types = Object.entries(options).map(([name, { value, many }]) => [
     name,
-    { type: value === null ? 'boolean' : 'string', ...(name === 'help' ? { short: 'h' } : {}) },
+    {
+      type: value === null ? 'boolean' : 'string',
+      ...(name === 'help' ? { short: 'h' } : {}),
+      ...(many ? { multiple: true } : {}),
+    },
   ]);
   try {
     const { values, positionals } = parseArgs({
@@ -85,7 +97,7 @@ export function readArgs(words: readonly string[], options: OptionSpecs): Args {
       allowPositionals: true,
       strict: true,
     });
-    return new Args(positionals, values as Record<string, string | boolean>);
+    return new Args(positionals, values as Record<string, string | boolean | string[]>);
   } catch (error) {
     throw new CannotDo(wordFault(error as Error, options));
   }

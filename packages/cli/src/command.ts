@@ -9,6 +9,8 @@ export interface OptionSpec {
   /** Name of its value in the help, or null for a switch. */
   readonly value: string | null;
   readonly text: string;
+  /** True where it may be given more than once. */
+  readonly many?: true;
 }
 
 export type OptionSpecs = Readonly<Record<string, OptionSpec>>;

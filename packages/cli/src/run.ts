@@ -4,11 +4,16 @@ import { CannotDo } from './cannot-do.js';
 import type { Command, ExitCode } from './command.js';
 import { checkCommand } from './commands/check.js';
 import { convertCommand } from './commands/convert.js';
+import { decideCommand } from './commands/decide.js';
 import { explainCommand } from './commands/explain.js';
 import { learnCommand } from './commands/learn.js';
 import { mapCommand } from './commands/map.js';
 import { pageCommand } from './commands/page.js';
+import { quoteCommand } from './commands/quote.js';
 import { rankCommand } from './commands/rank.js';
+import { routeCommand } from './commands/route.js';
+import { seasonCommand } from './commands/season.js';
+import { townCommand } from './commands/town.js';
 import { waterCommand } from './commands/water.js';
 import { commandHelp, wholeHelp } from './help.js';
 import type { Io } from './io.js';
@@ -21,6 +26,11 @@ const commands: Readonly<Record<string, Command>> = {
   explain: explainCommand,
   learn: learnCommand,
   water: waterCommand,
+  route: routeCommand,
+  decide: decideCommand,
+  quote: quoteCommand,
+  season: seasonCommand,
+  town: townCommand,
   convert: convertCommand,
   page: pageCommand,
   map: mapCommand,

@@ -1,4 +1,4 @@
-import { rename, rm, stat, writeFile } from 'node:fs/promises';
+import { open, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import type { Args } from './args.js';
 import { CannotDo } from './cannot-do.js';
@@ -17,12 +17,21 @@ const REASONS: Readonly<Record<string, string>> = {
 const isFolder = async (path: string): Promise<boolean> =>
   (await stat(path).catch(() => null))?.isDirectory() ?? false;
 
-/** Writes beside the target and renames, so that a reader sees the old file or the whole new one. */
-async function writeWhole(path: string, text: string): Promise<void> {
+/**
+ * Writes beside the target and renames, so that a reader sees the old file or the whole new one.
+ * @param parts The text, or pieces of it that are written as they come.
+ */
+export async function writeWhole(path: string, parts: string | Iterable<string>): Promise<void> {
   if (await isFolder(path)) throw new CannotDo(`cannot write ${path}: that is a folder`);
   const beside = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
   try {
-    await writeFile(beside, text, { flag: 'wx' });
+    const file = await open(beside, 'wx');
+    try {
+      for (const part of typeof parts === 'string' ? [parts] : parts) await file.write(part);
+      await file.sync();
+    } finally {
+      await file.close();
+    }
     await rename(beside, path);
   } catch (error) {
     await rm(beside, { force: true });

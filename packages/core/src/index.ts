@@ -6,6 +6,14 @@ export { wordCaution } from './explain/caution-words.js';
 export { bandMeaning, tensOf, wordChance } from './explain/chance-words.js';
 export { wordIssue } from './explain/issue-words.js';
 export { type MissingInput, missingInputs } from './explain/missing-inputs.js';
+export { wordPriceIssue } from './explain/price-issue-words.js';
+export { protectionSheet } from './explain/protection-sheet.js';
+export {
+  type SheetNumbers,
+  type SheetSection,
+  wordHarmReason,
+  wordProtectionSheet,
+} from './explain/protection-words.js';
 export { type LengthWriter, wordReach } from './explain/reach-words.js';
 export { type WaterNumbers, wordWaterGap, wordWaterWarning } from './explain/water-words.js';
 export { indexAround as treeIndex } from './geometry/box-index.js';
@@ -19,15 +27,23 @@ export { readLearnedModel } from './learn/model-file.js';
 export type { Caution, CautionConditions } from './model/caution.js';
 export type { Bedding, Dig, DigFitting, DigSurface } from './model/dig.js';
 export type { Factor } from './model/factor.js';
+export type * from './model/fall.js';
+export type * from './model/ground.js';
 export type { Assumption, Issue, IssueCode, Misplaced, Place, Severity } from './model/issue.js';
 export type { LearnedGroup, LearnedModel } from './model/learned.js';
+export type * from './model/network.js';
+export type * from './model/network-fall.js';
 export type * from './model/prices.js';
+export type * from './model/protection-sheet.js';
 export type { Quantity, QuantityUnit } from './model/quantity.js';
 export type * from './model/quote.js';
 export type * from './model/result.js';
+export type * from './model/route.js';
 export type * from './model/season.js';
+export type * from './model/shared-route.js';
 export type * from './model/site.js';
 export type { MaterialMatch, SpeciesMatch } from './model/species-match.js';
+export type * from './model/tree-harm.js';
 export type * from './model/water-result.js';
 export type * from './model/works.js';
 export { isNotALiveTree } from './names/not-live.js';
@@ -49,15 +65,21 @@ export { assumptionsOf } from './risk/assumptions.js';
 export { cautionsFor } from './risk/cautions.js';
 export type { RankOptions } from './risk/context.js';
 export { factorsOf } from './risk/factors.js';
+export { modelFingerprint } from './risk/fingerprint.js';
 export type { Observation } from './risk/observed.js';
 export { type OddsPoint, oddsOverYears } from './risk/odds-over-years.js';
 export { bandLimits, rank } from './risk/rank.js';
 export { type RescoreOptions, Rescorer } from './risk/rescorer.js';
+export { closedFormChance } from './risk/score-all.js';
 export { type LineDetail, ScoredSite } from './risk/scored-site.js';
 export { type Box, SiteView } from './risk/site-view.js';
 export { rootDensity } from './roots/density.js';
 export { GLOBAL_BETA, shareBelow, trenchDepthFactor } from './roots/depth.js';
 export { type Relation, relations } from './roots/relations.js';
+export { type AdoptedFeature, type AdoptOptions, adoptRoute } from './route/adopt-route.js';
+export { evaluateRoute } from './route/evaluate-route.js';
+export { type PlanOptions, planRoute } from './route/plan-route.js';
+export { planSharedRoute, type SharedRouteOptions } from './route/shared-route.js';
 export { bibliography, type SourceKey } from './sources/bibliography.js';
 export { type CautionCode, cautionTable } from './tables/cautions.js';
 export { jointRow } from './tables/joints.js';
@@ -66,6 +88,28 @@ export type { MaterialKey } from './tables/pipe-row.js';
 export { pipeRow } from './tables/pipes.js';
 export { runoffTable, type SurfaceKey } from './tables/runoff.js';
 export { speciesRow } from './tables/species.js';
+export { buffersOfDrains, pathIn, type TownDrains } from './town/packed-drains.js';
+export { buffersOfTrees } from './town/packed-trees.js';
+export { segmentSpans } from './town/segment-spans.js';
+export {
+  type TownCell,
+  type TownLift,
+  type TownPart,
+  townByCell,
+  townByMaterial,
+  townBySpecies,
+  townLift,
+} from './town/summary.js';
+export {
+  joinTown,
+  packPiece,
+  scoredTown,
+  siteOfTown,
+  type Town,
+  type TownBlock,
+  type TownPiece,
+  townScorer,
+} from './town/town.js';
 export { yearOf } from './units/calendar.js';
 export { fromInchesPerHour, toGallonsPerMinute, toInchesPerHour, toLitresPerSecond } from './units/flow.js';
 export {
@@ -85,4 +129,16 @@ export { readSite, type SiteReading } from './validate/read-site.js';
 export { siteFileSchemas } from './validate/schemas.js';
 export { SiteReader } from './validate/site-reader.js';
 export { manningFull, manningPartial } from './water/manning.js';
+export { type SizeBasis, sizeForArea } from './water/size-for-area.js';
 export { type WaterOptions, waterOf } from './water/water.js';
+export { choiceName, wordReasons } from './works/choice-words.js';
+export { decide } from './works/decide.js';
+export type { DecideOptions, NewRoute } from './works/options.js';
+export { quoteCsv } from './works/quote-csv.js';
+export { type Offer, offersOfChoices, offersOfRoutes, type QuoteOptions, quoteOf } from './works/quote-of.js';
+export { seasonCsv } from './works/season-csv.js';
+export { seasonIcs } from './works/season-ics.js';
+export { type SeasonOptions, type SeasonSite, seasonOf } from './works/season-of.js';
+export { wordLook } from './works/season-words.js';
+export type { WorkRequest } from './works/stretch.js';
+export { workStretch } from './works/work-stretch.js';

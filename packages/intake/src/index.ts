@@ -3,6 +3,13 @@
 export type { ColumnMap, ColumnUse, Field, PositionUse } from './columns/column-map.js';
 export { type Guess, type GuessedMap, guessMap, SAMPLE_ROWS } from './columns/guess-map.js';
 export { readColumnMap } from './columns/read-map.js';
+export type {
+  ElevationFault,
+  ElevationOptions,
+  ElevationReading,
+  HeightUnit,
+} from './elevation/elevation-reading.js';
+export { readElevation } from './elevation/read-elevation.js';
 export { type SourceFile, textOf, Unreadable } from './formats/open-table.js';
 export { projectionOf } from './positions/projection.js';
 export { fate, type IntakeReport, type Reason, type ReportEntry } from './take/intake-report.js';
@@ -10,4 +17,5 @@ export { isSiteFile, needsTakingIn } from './take/is-site-file.js';
 export type { Format, RawRow } from './take/raw-table.js';
 export { type TakeInOptions, type TakenIn, takeIn } from './take/take-in.js';
 export { Taker } from './take/taker.js';
+export { wordElevationFault } from './words/elevation-words.js';
 export { wordEntry, wordGuess, wordIntake } from './words/report-words.js';

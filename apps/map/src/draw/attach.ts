@@ -7,12 +7,14 @@ import type { Plan } from '../layers/plan.js';
 import { drawPosition } from '../layers/position.js';
 import { layTiles } from '../layers/tiles.js';
 import { layUnderlay } from '../layers/underlay.js';
+import { find } from '../sketch/document.js';
 import * as sketch from '../sketch/sketch.js';
 import * as state from '../state.js';
 import { words } from '../words/words.js';
 import { finishDraft, forgetDraft, pointAt } from './draw-with.js';
 import * as drawing from './drawing-state.js';
 import { handlesOf, pictureHandle, stopsOf } from './handles-of.js';
+import { outlineOf } from './outline.js';
 import { planKey } from './plan-keys.js';
 import { drawStrokes } from './strokes.js';
 import { tileAddress } from './tile-address.js';
@@ -63,7 +65,12 @@ function followAim({ map }: Plan): () => void {
     if (ours || !drawing.aiming.value) return;
     drawing.aim.value = lonLatOf(map.containerPointToLatLng(crossPoint(map)));
   };
+  const settle = () => {
+    drawing.planMiddle.value = lonLatOf(map.containerPointToLatLng(crossPoint(map)));
+  };
+  settle();
   map.on('move zoomend resize', look);
+  map.on('moveend', settle);
   return effect(() => {
     const { aiming, aim } = drawing;
     if (!aiming.value || !isOn()) {
@@ -133,8 +140,25 @@ function followHandles({ map }: Plan): () => void {
     const held = (index: number) => {
       drawing.heldPlace.value = index;
     };
-    const picture = site && drawing.pictureOpen.value ? pictureHandle() : [];
+    const picture = site && resting && drawing.pictureOpen.value ? pictureHandle() : [];
     showHolds([...(chosen ? handlesOf(chosen, held) : []), ...picture]);
+  });
+}
+
+/** Brings the thing that was taken up to where nothing lies over it. */
+function followChosen({ map }: Plan): () => void {
+  return effect(() => {
+    const ref = sketch.chosen.value;
+    const site = sketch.site.peek();
+    const feature = ref && site && isOn() ? find(site, ref) : undefined;
+    if (!feature) return;
+    const bounds = L.latLngBounds(outlineOf(feature).map(latLng));
+    if (!bounds.isValid()) return;
+    map.panInside(bounds.getCenter(), {
+      paddingTopLeft: [50, 120],
+      paddingBottomRight: [50, state.coveredBottom.value + 30],
+      animate: false,
+    });
   });
 }
 
@@ -171,6 +195,7 @@ export function attachDrawing(plan: Plan): () => void {
     followAim(plan),
     followView(plan),
     followHandles(plan),
+    followChosen(plan),
     effect(() => showPicture(drawing.underlay.value)),
     effect(() => {
       state.dark.value;

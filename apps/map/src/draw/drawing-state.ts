@@ -44,6 +44,8 @@ export const note = signal<string | null>(null);
 export const wantedView = signal<View | null>(null);
 /** Two places on the picture whose distance is known. */
 export const scalePlaces = signal<readonly LonLat[]>([]);
+/** Middle of the plan as it is looked at. */
+export const planMiddle = signal<LonLat>([0, 0]);
 /** Number of the place of the thing taken up that was tapped last. */
 export const heldPlace = signal<number | null>(null);
 /** The part of the sheet about the picture is open: then it can be moved. */

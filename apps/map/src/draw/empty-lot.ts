@@ -3,7 +3,7 @@ import type { SiteDocument } from '../sketch/document.js';
 import { readUnderlay } from './picture.js';
 
 /** What is shown of a lot with nothing on it: about a small yard with its house (judgement). */
-const ACROSS_M = 40;
+const ACROSS_M = 25;
 
 /** Part of the ground to show while nothing is drawn: under the picture, where the device was, else at 0, 0. */
 export function emptyLot(info: SiteDocument['info']): L.LatLngBounds {

@@ -1,10 +1,9 @@
 import { type LonLat, lonLatOf, type Plane, planeFor, xOf, yOf } from '@rootreach/core';
-import type { Position } from 'geojson';
 
 /** A place in metres east and north of a plane's origin. */
 export type Spot = readonly [x: number, y: number];
 
-export const lonLat = (at: Position): LonLat => [at[0] ?? 0, at[1] ?? 0];
+export const lonLat = (at: readonly number[]): LonLat => [at[0] ?? 0, at[1] ?? 0];
 
 export const spotOf = (plane: Plane, at: LonLat): Spot => [xOf(plane, at[0]), yOf(plane, at[1])];
 
@@ -50,11 +49,7 @@ export function shifted(at: LonLat, eastM: number, northM: number): LonLat {
 }
 
 /** Nearest place on the leg from `a` to `b`, and how far it is. */
-export function nearestOnLeg(
-  at: Spot,
-  a: Spot,
-  b: Spot,
-): { readonly spot: Spot; readonly distance: number } {
+export function nearestOnLeg(at: Spot, a: Spot, b: Spot): { readonly spot: Spot; readonly distance: number } {
   const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
   const square = dx * dx + dy * dy;
   const share = square === 0 ? 0 : ((at[0] - a[0]) * dx + (at[1] - a[1]) * dy) / square;

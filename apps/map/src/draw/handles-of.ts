@@ -1,8 +1,8 @@
 import type { LonLat } from '@rootreach/core';
+import type { Handle } from '../layers/handles.js';
 import { setInfo } from '../sketch/changes.js';
 import { type FeatureRef, refOf, type SketchFeature } from '../sketch/document.js';
 import * as sketch from '../sketch/sketch.js';
-import type { Handle } from '../layers/handles.js';
 import { words } from '../words/words.js';
 import { choose } from './draw-with.js';
 import { reachM, underlay } from './drawing-state.js';
@@ -79,7 +79,7 @@ function placeHandle(feature: SketchFeature, index: number, held: (index: number
   return {
     key: `place/${ref.kind}/${ref.id}/${index}`,
     at: outline[index] as LonLat,
-    className: 'handle-place',
+    className: outline.length === 1 ? 'handle-point' : 'handle-place',
     label: words.value.draw.handle(index, outline.length),
     draggable: true,
     act: () => held(index),

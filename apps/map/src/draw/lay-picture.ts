@@ -1,11 +1,18 @@
 import type { LonLat } from '@rootreach/core';
 import { shrinkPicture } from '../enter/shrink-picture.js';
+import type { View } from './drawing-state.js';
 import type { Underlay } from './picture.js';
 
 /** Longer side of a kept picture, pixels: a plat stays readable, a few hundred kilobytes (judgement). */
 const MOST_PIXELS = 1600;
 /** Taken as wide as this until it is scaled, metres (judgement: a lot and the street before it). */
 const UNSCALED_M = 50;
+
+/** The part of the ground that a picture lies on. */
+export const viewOf = (laid: Underlay): View => ({
+  centre: laid.centre,
+  acrossM: laid.metresPerPixel * Math.max(laid.widthPx, laid.heightPx),
+});
 
 /**
  * A file as a picture to lay under the plan, not yet scaled.

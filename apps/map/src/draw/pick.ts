@@ -18,7 +18,11 @@ function insideRing(spots: readonly Spot[]): boolean {
 }
 
 /** Rank of what was hit: points before lines before areas, small areas before large. */
-function hit(feature: SketchFeature, at: LonLat, withinM: number): readonly [order: number, by: number] | null {
+function hit(
+  feature: SketchFeature,
+  at: LonLat,
+  withinM: number,
+): readonly [order: number, by: number] | null {
   const outline = outlineOf(feature);
   const plane = planeFor([at]);
   const spots = outline.map((place) => spotOf(plane, place));

@@ -27,7 +27,8 @@ const inRange = (value: unknown, low: number, high: number): value is number =>
 export function readUnderlay(info: SiteDocument['info']): Underlay | null {
   const given = info['underlay'];
   if (typeof given !== 'object' || given === null) return null;
-  const { image, widthPx, heightPx, centre, metresPerPixel, turnDegrees, opacity } = given as Partial<Underlay>;
+  const { image, widthPx, heightPx, centre, metresPerPixel, turnDegrees, opacity } =
+    given as Partial<Underlay>;
   if (typeof image !== 'string' || image.length > MOST_CHARACTERS || !IMAGE.test(image)) return null;
   if (!inRange(widthPx, 1, 20_000) || !inRange(heightPx, 1, 20_000)) return null;
   if (!Array.isArray(centre) || !inRange(centre[0], -180, 180) || !inRange(centre[1], -85, 85)) return null;

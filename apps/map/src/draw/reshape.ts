@@ -1,9 +1,16 @@
 import type { LonLat } from '@rootreach/core';
+import { planeFor } from '@rootreach/core';
 import { type Change, replace } from '../sketch/changes.js';
-import { type FeatureRef, find, isSame, refOf, type SiteDocument, type SketchFeature } from '../sketch/document.js';
+import {
+  type FeatureRef,
+  find,
+  isSame,
+  refOf,
+  type SiteDocument,
+  type SketchFeature,
+} from '../sketch/document.js';
 import { distanceM, lonLat, nearestOnLeg, shifted, spotOf } from './flat.js';
 import { fewestPlaces, isArea, outlineOf, withOutline } from './outline.js';
-import { planeFor } from '@rootreach/core';
 import { squareUp } from './square-up.js';
 
 /** A fitting this near to a line was put on it and goes with it, metres (judgement: less than a pipe's width). */
@@ -60,7 +67,9 @@ const holesShifted = (feature: SketchFeature, eastM: number, northM: number): Sk
   const { geometry } = feature;
   if (geometry?.type !== 'Polygon' || geometry.coordinates.length < 2) return feature;
   const [outer, ...holes] = geometry.coordinates;
-  const moved = holes.map((ring) => ring.map((at) => [...onto(lonLat(at), shifted(lonLat(at), eastM, northM))]));
+  const moved = holes.map((ring) =>
+    ring.map((at) => [...onto(lonLat(at), shifted(lonLat(at), eastM, northM))]),
+  );
   return { ...feature, geometry: { ...geometry, coordinates: [outer ?? [], ...moved] } };
 };
 

@@ -14,9 +14,9 @@ const at = <T>(list: readonly T[], i: number): T => list[(i + list.length) % lis
 function mainDirection(spots: readonly Spot[]): number {
   const edges = spots.map(([x, y], i) => {
     const [nextX, nextY] = at(spots, i + 1);
-    return [nextX - x, nextY - y] as const;
+    return { dx: nextX - x, dy: nextY - y, length: Math.hypot(nextX - x, nextY - y) };
   });
-  const [dx, dy] = edges.reduce((long, one) => (Math.hypot(...one) > Math.hypot(...long) ? one : long));
+  const { dx, dy } = edges.reduce((long, one) => (one.length > long.length ? one : long));
   return Math.atan2(dy, dx);
 }
 
@@ -25,9 +25,7 @@ const wayOf = ([x0, y0]: Spot, [x1, y1]: Spot): Way =>
 
 /** Corners between two edges that run the same way are no corners. */
 function realCorners(spots: readonly Spot[]): readonly Spot[] {
-  return spots.filter(
-    (spot, i) => wayOf(at(spots, i - 1), spot) !== wayOf(spot, at(spots, i + 1)),
-  );
+  return spots.filter((spot, i) => wayOf(at(spots, i - 1), spot) !== wayOf(spot, at(spots, i + 1)));
 }
 
 /**
@@ -40,7 +38,8 @@ export function squareUp(ring: readonly LonLat[]): readonly LonLat[] | null {
   const given = ring.map((place) => spotOf(plane, place));
   if (given.length < 3) return null;
   const [a, b, c] = given as [Spot, Spot, Spot];
-  const four: readonly Spot[] = given.length === 3 ? [a, b, c, [a[0] + c[0] - b[0], a[1] + c[1] - b[1]]] : given;
+  const four: readonly Spot[] =
+    given.length === 3 ? [a, b, c, [a[0] + c[0] - b[0], a[1] + c[1] - b[1]]] : given;
   const angle = mainDirection(four);
   const corners = realCorners(four.map((spot) => turned(spot, -angle)));
   if (corners.length < 4) return null;

@@ -15,11 +15,15 @@ const LEAST_LABEL_PIXELS = 44;
 
 const middle = (a: LonLat, b: LonLat): LonLat => [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
 
-function legLabel(group: L.LayerGroup, a: LonLat, b: LonLat, lengthM: number): void {
+function legLabel(group: L.LayerGroup, a: LonLat, b: LonLat, lengthM: number, aside = false): void {
   if (lengthM < LEAST_LABEL_PIXELS * state.metresPerPixel.value) return;
   const html = document.createElement('span');
   html.textContent = measure.length(lengthM, state.units.value);
-  const icon = L.divIcon({ html, className: 'leg-length', iconSize: [64, 20] });
+  const icon = L.divIcon({
+    html,
+    className: aside ? 'leg-length leg-length-aside' : 'leg-length',
+    iconSize: [64, 20],
+  });
   L.marker(latLng(middle(a, b)), { icon, pane: 'strokes', interactive: false, keyboard: false }).addTo(group);
 }
 
@@ -34,7 +38,8 @@ function drawPaper(group: L.LayerGroup, places: readonly LonLat[], closed: boole
   path(group, places, closed, { ...base, weight: 3, color: ink('focus') });
   const ring = closed ? [...places, places[0] as LonLat] : places;
   for (const [i, lengthM] of legsM(ring).entries()) {
-    legLabel(group, ring[i] as LonLat, ring[i + 1] as LonLat, lengthM);
+    // The handles of a thing taken up stand in the middle of its legs.
+    legLabel(group, ring[i] as LonLat, ring[i + 1] as LonLat, lengthM, drawing.draft.value === null);
   }
 }
 
@@ -42,10 +47,7 @@ function drawChosen(group: L.LayerGroup, base: L.PolylineOptions): void {
   const feature = sketch.chosenFeature.value;
   if (!feature || drawing.draft.value) return;
   const outline = outlineOf(feature);
-  const first = outline[0];
-  if (!first) return;
   if (outline.length > 1) drawPaper(group, outline, isArea(feature), base);
-  else L.circleMarker(latLng(first), { ...base, radius: 18, weight: 3, color: ink('focus') }).addTo(group);
 }
 
 function drawDraft(group: L.LayerGroup, base: L.PolylineOptions): void {
@@ -70,7 +72,14 @@ function drawDraft(group: L.LayerGroup, base: L.PolylineOptions): void {
 }
 
 function dot(group: L.LayerGroup, at: LonLat, base: L.PolylineOptions): void {
-  const look = { radius: 5, weight: 2, color: ink('paper'), fill: true, fillColor: ink('focus'), fillOpacity: 1 };
+  const look = {
+    radius: 5,
+    weight: 2,
+    color: ink('paper'),
+    fill: true,
+    fillColor: ink('focus'),
+    fillOpacity: 1,
+  };
   L.circleMarker(latLng(at), { ...base, ...look }).addTo(group);
 }
 

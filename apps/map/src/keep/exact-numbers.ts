@@ -9,7 +9,9 @@ function isLost(source: string): boolean {
   const value = Number(source);
   if (!Number.isFinite(value)) return true;
   if (/[.eE]/.test(source)) return value === 0 && /[1-9]/.test(source.split(/[eE]/)[0] ?? '');
-  return Math.abs(value) > Number.MAX_SAFE_INTEGER && BigInt(source) !== BigInt(value);
+  // written back with the digits it came with, nothing is lost
+  if (Number.isSafeInteger(value) || String(value) === source) return false;
+  return BigInt(source) !== BigInt(value);
 }
 
 /**

@@ -1,16 +1,19 @@
-import { effect, signal } from '@preact/signals';
+import { computed, effect, signal } from '@preact/signals';
 import * as L from 'leaflet';
 import { emptyLot } from '../draw/empty-lot.js';
 import { drawingWhenWanted } from '../draw/when-wanted.js';
 import * as sketch from '../sketch/sketch.js';
 import * as state from '../state.js';
+import { words } from '../words/words.js';
 import { drawFittings } from './fittings.js';
 import { drawGrid } from './grid.js';
 import { drawGround, latLng } from './ground.js';
-import { drawLabels } from './labels.js';
-import { drawChosen, drawLines } from './lines.js';
+import { labelsLayer } from './labels.js';
+import { drawLanding } from './landing.js';
+import { drawChosen, linesLayer } from './lines.js';
 import { createPlan, type Plan } from './plan.js';
-import { drawTrees } from './trees.js';
+import { townSheet } from './town-sheet.js';
+import { treesLayer } from './trees.js';
 
 export interface PlanControls {
   readonly zoomBy: (steps: number) => void;
@@ -18,10 +21,18 @@ export interface PlanControls {
   readonly stop: () => void;
 }
 
+const NONE: readonly never[] = [];
+/** How near to a line a finger must come on a plan drawn as one picture. */
+const TAP_PIXELS = 20;
+
 function siteBounds(): L.LatLngBounds | null {
   const opened = state.opened.value;
   if (!opened) return null;
-  const { site, result } = opened;
+  const { site, result, large } = opened;
+  if (large) {
+    const [west, south, east, north] = large.bounds;
+    return L.latLngBounds([south, west], [north, east]);
+  }
   // Streets may run on past the lot; they do not count.
   const shapes = site.obstacles.filter(({ type }) => type !== 'paving').map(({ shape }) => shape);
   const points = [
@@ -54,20 +65,41 @@ function startEffects(plan: Plan, seen: { readonly value: number }): (() => void
     chosen: group(),
     lines: group(),
     fittings: group(),
+    landing: group(),
     labels: group(),
   };
   let anchor = L.latLng(0, 0);
   let fitted: unknown = null;
+  let panned: string | null = null;
   const scheme = () => state.dark.value;
+  const trees = computed(() => state.opened.value?.result.trees ?? NONE);
+  const obstacles = computed(() => state.opened.value?.site.obstacles ?? NONE);
+  const barriers = computed(() => state.opened.value?.site.barriers ?? NONE);
+  const fittings = computed(() => state.opened.value?.site.fittings ?? NONE);
+  const drawTrees = treesLayer(plan, layers.trees, state.chooseTree);
+  const drawLines = linesLayer(plan, layers.lines, {
+    choose: state.chooseStretch,
+    hint: (id) => {
+      state.hintedStretch.value = id;
+    },
+  });
+  const drawLabels = labelsLayer(plan, layers.labels);
+  const town = townSheet(plan, (box) => {
+    state.viewWanted.value = { box, metresPerPixel: state.metresPerPixel.peek() };
+  });
+  map.on('click', ({ latlng: { lng, lat } }) => {
+    const withinM = TAP_PIXELS * state.metresPerPixel.peek();
+    if (state.isLarge.peek()) state.tapped.value = { lon: lng, lat, withinM };
+  });
   return [
     effect(() => {
-      const bounds = siteBounds();
+      const opened = state.opened.value;
+      const site = sketch.site.peek();
       // An edited site stays where it is; another one is shown whole.
-      const which = sketch.site.peek()?.key ?? state.opened.peek();
+      const which = site?.key ?? (opened?.edits === 0 ? opened : fitted);
       if (which === fitted) return;
       fitted = which;
-      const site = sketch.site.peek();
-      const shown = bounds ?? (site ? emptyLot(site.info) : map.getBounds());
+      const shown = siteBounds() ?? (site ? emptyLot(site.info) : map.getBounds());
       anchor = shown.getSouthWest();
       map.fitBounds(shown, { ...covered(), animate: false });
     }),
@@ -78,33 +110,36 @@ function startEffects(plan: Plan, seen: { readonly value: number }): (() => void
     }),
     effect(() => {
       scheme();
-      const opened = state.opened.value;
-      if (opened) drawGround(plan, layers.ground, opened.site, state.onCanvas.value);
+      const ground = { obstacles: obstacles.value, barriers: barriers.value };
+      drawGround(plan, layers.ground, ground, state.onCanvas.value);
     }),
     effect(() => {
-      scheme();
-      const trees = state.opened.value?.result.trees ?? [];
-      const drawing = {
+      drawTrees(state.isLarge.value ? NONE : trees.value, {
         canvas: state.onCanvas.value,
         small: state.smallScale.value,
         chosen: state.chosenTree.value,
-      };
-      drawTrees(plan, layers.trees, trees, drawing, state.chooseTree);
+        words: words.value,
+        scheme: scheme(),
+      });
     }),
     effect(() => {
-      scheme();
-      const events = {
-        choose: state.chooseStretch,
-        hint: (id: string | null) => {
-          state.hintedStretch.value = id;
-        },
-      };
-      const drawing = {
+      drawLines(state.segments.value, {
         canvas: state.onCanvas.value,
         small: state.smallScale.value,
+        keysOnly: state.isLarge.value,
         units: state.units.value,
-      };
-      drawLines(plan, layers.lines, state.segments.value, drawing, events);
+        words: words.value,
+        scheme: scheme(),
+      });
+    }),
+    effect(() => {
+      town.lay(state.isLarge.value);
+      // a new scale is drawn when what is to be drawn of it comes
+      town.draw(state.view.value, {
+        small: state.smallScale.peek(),
+        metresPerPixel: state.metresPerPixel.peek(),
+        scheme: scheme(),
+      });
     }),
     effect(() => {
       scheme();
@@ -113,18 +148,28 @@ function startEffects(plan: Plan, seen: { readonly value: number }): (() => void
     }),
     effect(() => {
       seen.value;
-      const opened = state.opened.value;
-      if (opened) drawFittings(plan, layers.fittings, opened.site.fittings, state.metresPerPixel.value);
+      words.value;
+      drawFittings(plan, layers.fittings, fittings.value, state.metresPerPixel.value);
+    }),
+    effect(() => {
+      scheme();
+      const chosen = sketch.chosen.value;
+      const finding = chosen?.kind === 'finding' ? chosen.id : null;
+      drawLanding(plan, layers.landing, state.opened.value?.result.lines ?? [], finding);
     }),
     effect(() => {
       seen.value;
       const opened = state.opened.value;
       if (!opened) return;
       const { site, result } = opened;
-      drawLabels(plan, layers.labels, site, result.trees, result.segments, state.metresPerPixel.value);
+      const { trees, segments } = result;
+      drawLabels({ site, trees, segments, metresPerPixel: state.metresPerPixel.value });
     }),
     effect(() => {
       const segment = state.segment.value;
+      // The plan follows what is chosen, not each new score of it.
+      if (segment?.id === panned) return;
+      panned = segment?.id ?? null;
       if (!segment) return;
       const bounds = L.latLngBounds(segment.geometry.coordinates.map(latLng));
       map.panInside(bounds.getCenter(), {
@@ -155,7 +200,8 @@ export function drawPlan(element: HTMLElement): PlanControls {
   return {
     zoomBy: (steps) => map.setZoom(map.getZoom() + steps),
     showWhole: () => {
-      const bounds = siteBounds();
+      const site = sketch.site.peek();
+      const bounds = siteBounds() ?? (site && emptyLot(site.info));
       if (bounds) map.fitBounds(bounds, covered());
     },
     stop: () => {

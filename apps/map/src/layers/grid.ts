@@ -27,13 +27,14 @@ export function drawGrid(
   const size = map.getSize();
   const origin = map.latLngToContainerPoint(anchor);
   const renderer = plan.renderer('grid', false);
+  const [hair, strong] = [ink('grid'), ink('grid-strong')];
   const at = (x: number, y: number) => map.containerPointToLatLng([x, y]);
   const rule = (k: number, from: L.LatLng, to: L.LatLng) =>
     L.polyline([from, to], {
       renderer,
       pane: 'grid',
       interactive: false,
-      color: ink(k % STRONG_EVERY === 0 ? 'grid-strong' : 'grid'),
+      color: k % STRONG_EVERY === 0 ? strong : hair,
       weight: 1,
       smoothFactor: 0,
     }).addTo(group);

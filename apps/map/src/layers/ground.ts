@@ -47,7 +47,12 @@ function shapeOf(obstacle: Obstacle, base: L.PolylineOptions): L.Path {
 }
 
 /** What stands on the ground: buildings and paving as flat greys, lot line, other services, root barriers. */
-export function drawGround(plan: Plan, group: L.LayerGroup, site: Site, canvas: boolean): void {
+export function drawGround(
+  plan: Plan,
+  group: L.LayerGroup,
+  site: Pick<Site, 'obstacles' | 'barriers'>,
+  canvas: boolean,
+): void {
   group.clearLayers();
   const base = {
     renderer: plan.renderer('ground', canvas),

@@ -139,7 +139,7 @@ class Places {
   }
 }
 
-function put(label: Label, [x, y]: Shift, group: L.LayerGroup): void {
+function markerOf(label: Label, [x, y]: Shift): L.Marker {
   const [width, height] = label.size;
   const html = document.createElement('span');
   html.textContent = label.text;
@@ -149,38 +149,56 @@ function put(label: Label, [x, y]: Shift, group: L.LayerGroup): void {
     iconSize: [width, height],
     iconAnchor: [width / 2 - x, height / 2 - y],
   });
-  L.marker(label.at, { icon, pane: 'labels', interactive: false, keyboard: false }).addTo(group);
+  return L.marker(label.at, { icon, pane: 'labels', interactive: false, keyboard: false });
 }
 
-/** Names and rank tags, each put down only where it covers nothing. */
-export function drawLabels(
-  plan: Plan,
-  group: L.LayerGroup,
-  site: Site,
-  trees: readonly TreeZones[],
-  segments: readonly SegmentResult[],
-  metresPerPixel: number,
-): void {
-  group.clearLayers();
-  const { map } = plan;
-  const close = metresPerPixel < CLEAR_BELOW_METRES_PER_PIXEL;
+/** Two labels of one key look the same and lie at the same place. */
+const keyOf = ({ at, text, className, size }: Label, shift: Shift): string =>
+  [at.lat, at.lng, text, className, ...size, ...shift.map(Math.round)].join('|');
+
+/** What the labels hang on. */
+export interface Labelled {
+  readonly site: Site;
+  readonly trees: readonly TreeZones[];
+  readonly segments: readonly SegmentResult[];
+  readonly metresPerPixel: number;
+}
+
+function wantedLabels(map: L.Map, { site, trees, segments, metresPerPixel }: Labelled): Label[] {
   const near = metresPerPixel < TREE_NAMES_BELOW_METRES_PER_PIXEL;
-  const marks = [
-    ...shownFittings(site.fittings, metresPerPixel).map((fitting) => L.latLng(latLng(fitting.position))),
-    ...(close ? [...trees.map((tree) => L.latLng(tree.lat, tree.lon)), ...segments.map(middle)] : []),
-  ];
-  const places = new Places(map, marks);
-  const wanted = [
+  return [
     ...tags(map, segments),
     ...(near ? [...fittingNames(site), ...treeNames(trees)] : []),
     ...(metresPerPixel < GROUND_NAMES_BELOW_METRES_PER_PIXEL ? groundNames(map, site.obstacles) : []),
   ];
-  let left = MOST_LABELS;
-  for (const label of wanted) {
-    const shift = places.take(label);
-    if (shift === undefined) continue;
-    put(label, shift, group);
-    left -= 1;
-    if (left === 0) break;
-  }
+}
+
+/** Names and rank tags, each put down only where it covers nothing. A label that stays where it was is kept. */
+export function labelsLayer(plan: Plan, group: L.LayerGroup) {
+  const shown = new Map<string, L.Marker>();
+  return (labelled: Labelled): void => {
+    const { map } = plan;
+    const { site, trees, segments, metresPerPixel } = labelled;
+    const close = metresPerPixel < CLEAR_BELOW_METRES_PER_PIXEL;
+    const marks = [
+      ...shownFittings(site.fittings, metresPerPixel).map((fitting) => L.latLng(latLng(fitting.position))),
+      ...(close ? [...trees.map((tree) => L.latLng(tree.lat, tree.lon)), ...segments.map(middle)] : []),
+    ];
+    const places = new Places(map, marks);
+    const gone = new Set(shown.keys());
+    let left = MOST_LABELS;
+    for (const label of wantedLabels(map, labelled)) {
+      const shift = places.take(label);
+      if (shift === undefined) continue;
+      const key = keyOf(label, shift);
+      gone.delete(key);
+      if (!shown.has(key)) shown.set(key, markerOf(label, shift).addTo(group));
+      left -= 1;
+      if (left === 0) break;
+    }
+    for (const key of gone) {
+      group.removeLayer(shown.get(key) as L.Marker);
+      shown.delete(key);
+    }
+  };
 }

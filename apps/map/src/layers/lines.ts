@@ -1,125 +1,155 @@
-import { type Band, type SegmentResult, wordChance } from '@rootreach/core';
+import type { SegmentResult } from '@rootreach/core';
 import * as L from 'leaflet';
 import type { Units } from '../measure.js';
-import { words } from '../words/words.js';
 import { latLng } from './ground.js';
-import { bandStroke, ink } from './ink.js';
+import { ink } from './ink.js';
 import type { Plan } from './plan.js';
+import { drawingOf, HIT_SLOT, type LineEvents, StretchPaths } from './stretch.js';
 
-export interface LineEvents {
-  readonly choose: (id: string) => void;
-  readonly hint: (id: string | null) => void;
-}
-
-/** Width that a finger can hit. */
-const HIT_PIXELS = 30;
 const RING_PIXELS = 24;
-
-/** The worse, the later drawn, so that nothing covers it. */
-const ORDER: readonly Band[] = ['leave', 'cannot-say', 'watch', 'inspect', 'act'];
-
-/** Makes a drawn shape answer to click, Enter and space, and say what it is. */
-export function onActivate(path: L.Path, label: string, act: () => void): void {
-  path.on('click', (event) => {
-    L.DomEvent.stopPropagation(event);
-    act();
-  });
-  const element = path.getElement() as SVGElement | undefined;
-  if (!element) return;
-  element.setAttribute('role', 'button');
-  element.setAttribute('aria-label', label);
-  element.addEventListener('keydown', (event) => {
-    if (event.key !== 'Enter' && event.key !== ' ') return;
-    event.preventDefault();
-    event.stopPropagation();
-    act();
-  });
-}
-
-/** One band at a time: all casings, then all lines, then all centres, so that neighbours join without a seam. */
-function drawBand(
-  segments: readonly SegmentResult[],
-  band: Band,
-  small: boolean,
-  base: L.PolylineOptions,
-  group: L.LayerGroup,
-): void {
-  const { weight, color, casing, centre, dash } = bandStroke(band, small);
-  const paths = segments
-    .filter((one) => one.band === band)
-    .map((one) => one.geometry.coordinates.map(latLng));
-  const main = { weight, color, ...(dash ? { dashArray: dash } : {}) };
-  const lineCap = band === 'act' ? 'round' : 'butt';
-  for (const pen of [casing, main, centre]) {
-    if (pen === null) continue;
-    for (const path of paths) L.polyline(path, { ...base, lineCap, ...pen }).addTo(group);
-  }
-}
-
-/** Arrow keys walk from stretch to stretch, so that Tab does not have to pass them all. */
-function walkByArrows(
-  hits: readonly { readonly hit: L.Polyline; readonly id: string }[],
-  start: string | null,
-): void {
-  const elements = hits.flatMap(({ hit }) => (hit.getElement() as SVGElement | undefined) ?? []);
-  const first = Math.max(
-    0,
-    hits.findIndex(({ id }) => id === start),
-  );
-  for (const [index, element] of elements.entries()) {
-    element.setAttribute('tabindex', index === first ? '0' : '-1');
-    element.addEventListener('keydown', (event) => {
-      const by = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1 }[event.key];
-      if (by === undefined) return;
-      event.preventDefault();
-      event.stopPropagation();
-      const next = elements[(index + by + elements.length) % elements.length];
-      element.setAttribute('tabindex', '-1');
-      next?.setAttribute('tabindex', '0');
-      next?.focus();
-    });
-  }
-}
+const SVG = 'http://www.w3.org/2000/svg';
 
 const byStation = (a: SegmentResult, b: SegmentResult) =>
   a.drainId === b.drainId ? a.startM - b.startM : a.drainId < b.drainId ? -1 : 1;
 
-/** Lines in ink: colour, weight and pattern by what to do. */
-export function drawLines(
-  plan: Plan,
-  group: L.LayerGroup,
-  segments: readonly SegmentResult[],
-  drawing: { readonly canvas: boolean; readonly small: boolean; readonly units: Units },
-  events: LineEvents,
-): void {
-  const { canvas, units } = drawing;
-  group.clearLayers();
-  const base = {
-    renderer: plan.renderer('lines', canvas),
-    pane: 'lines',
-    interactive: false,
-    smoothFactor: 0,
-  };
-  for (const band of ORDER) drawBand(segments, band, drawing.small, base, group);
-  const worst = segments[0]?.id ?? null;
-  const hits = [...segments].sort(byStation).map((segment) => {
-    const hit = L.polyline(segment.geometry.coordinates.map(latLng), {
-      ...base,
-      interactive: true,
-      weight: canvas ? 12 : HIT_PIXELS,
-      opacity: 0,
-      lineCap: 'butt',
-      className: 'stretch-hit',
-    }).addTo(group);
-    onActivate(hit, words.value.plan.stretch(segment, wordChance(segment.chance), units), () =>
-      events.choose(segment.id),
-    );
-    hit.on('mouseover', () => events.hint(segment.id));
-    hit.on('mouseout', () => events.hint(null));
-    hit.getElement()?.setAttribute('data-stretch', segment.id);
-    return { hit, id: segment.id };
+/** What the drawing of the lines hangs on beside the stretches. */
+export interface LinesDrawing {
+  readonly canvas: boolean;
+  readonly small: boolean;
+  /** Only what answers to the keys, where something else draws the lines. */
+  readonly keysOnly: boolean;
+  readonly units: Units;
+  /** The catalogue of texts: others in another language. */
+  readonly words: unknown;
+  /** Changes with the colours of the page. */
+  readonly scheme: unknown;
+}
+
+/** Groups of the drawing in the order in which they lie over each other. */
+function makeSlots(renderer: L.Renderer): SVGGElement[] {
+  const root = (renderer as unknown as { readonly _rootGroup: SVGGElement })._rootGroup;
+  return Array.from({ length: HIT_SLOT + 1 }, () => {
+    const slot = document.createElementNS(SVG, 'g') as SVGGElement;
+    root.append(slot);
+    return slot;
   });
-  walkByArrows(hits, worst);
+}
+
+/** Arrow keys walk from stretch to stretch, so that Tab does not have to pass them all. */
+class Walk {
+  private order: readonly string[] = [];
+  private stop: string | null = null;
+
+  constructor(private readonly elementOf: (id: string) => SVGElement | undefined) {}
+
+  /** @param start where Tab comes in at first. */
+  follow(order: readonly string[], start: string | null): void {
+    this.order = order;
+    if (this.stop === null || !order.includes(this.stop)) this.stopAt(start ?? order[0] ?? null);
+  }
+
+  private stopAt(id: string | null): void {
+    if (this.stop !== null) this.elementOf(this.stop)?.setAttribute('tabindex', '-1');
+    this.stop = id;
+    if (id !== null) this.elementOf(id)?.setAttribute('tabindex', '0');
+  }
+
+  take(id: string): void {
+    const element = this.elementOf(id);
+    element?.setAttribute('tabindex', id === this.stop ? '0' : '-1');
+    element?.addEventListener('keydown', (event) => {
+      const by = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1 }[event.key];
+      if (by === undefined) return;
+      event.preventDefault();
+      event.stopPropagation();
+      const count = this.order.length;
+      const next = this.order[(this.order.indexOf(id) + by + count) % count];
+      if (next === undefined) return;
+      this.stopAt(next);
+      this.elementOf(next)?.focus();
+    });
+  }
+}
+
+/** Lines in ink: colour, weight and pattern by what to do. Only what changed is drawn again. */
+export function linesLayer(plan: Plan, group: L.LayerGroup, events: LineEvents) {
+  const shown = new Map<string, StretchPaths>();
+  const walk = new Walk((id) => shown.get(id)?.hit.getElement() as SVGElement | undefined);
+  let drawing: ReturnType<typeof drawingOf> | null = null;
+  let slots: SVGGElement[] = [];
+  let last: LinesDrawing | null = null;
+
+  const sheet = {
+    put: (path: L.Polyline, slot: number): void => {
+      path.addTo(group);
+      const element = path.getElement();
+      if (element) slots[slot]?.append(element);
+    },
+    takeOff: (path: L.Polyline): void => {
+      group.removeLayer(path);
+    },
+  };
+
+  function begin(now: LinesDrawing): ReturnType<typeof drawingOf> {
+    group.clearLayers();
+    shown.clear();
+    for (const slot of slots) slot.remove();
+    const renderer = plan.renderer('lines', now.canvas);
+    if (!plan.map.hasLayer(renderer)) renderer.addTo(plan.map);
+    slots = now.canvas ? [] : makeSlots(renderer);
+    const base = { renderer, pane: 'lines', interactive: false, smoothFactor: 0 };
+    return drawingOf(base, now);
+  }
+
+  /** The same paths in the order of drawing: on canvas what is drawn later lies over the rest. */
+  function onCanvas(segments: readonly SegmentResult[], how: ReturnType<typeof drawingOf>): void {
+    const waiting: { readonly path: L.Polyline; readonly slot: number }[] = [];
+    const put = (path: L.Polyline, slot: number) => waiting.push({ path, slot });
+    for (const segment of segments) new StretchPaths(segment, how, { ...sheet, put }, events);
+    for (const { path } of waiting.sort((a, b) => a.slot - b.slot)) path.addTo(group);
+  }
+
+  function inPlace(
+    segments: readonly SegmentResult[],
+    how: ReturnType<typeof drawingOf>,
+    rename: boolean,
+  ): void {
+    const units = last?.units ?? 'us';
+    const gone = new Set(shown.keys());
+    let other = false;
+    for (const segment of segments) {
+      gone.delete(segment.id);
+      const found = shown.get(segment.id);
+      const changed = found?.isOld(segment) === true && found.change(segment);
+      if (found && !changed && !rename) continue;
+      const paths = found ?? new StretchPaths(segment, how, sheet, events);
+      paths.name(units);
+      if (found) continue;
+      shown.set(segment.id, paths);
+      walk.take(segment.id);
+      other = true;
+    }
+    for (const id of gone) {
+      shown.get(id)?.remove();
+      shown.delete(id);
+    }
+    if (!other && gone.size === 0) return;
+    const order = [...segments].sort(byStation).map(({ id }) => id);
+    walk.follow(order, segments[0]?.id ?? null);
+  }
+
+  return (segments: readonly SegmentResult[], now: LinesDrawing): void => {
+    const same =
+      last?.canvas === now.canvas &&
+      last.small === now.small &&
+      last.keysOnly === now.keysOnly &&
+      last.scheme === now.scheme;
+    const rename = last?.units !== now.units || last.words !== now.words;
+    last = now;
+    if (!same || drawing === null || now.canvas) drawing = begin(now);
+    if (now.canvas) onCanvas(segments, drawing);
+    else inPlace(segments, drawing, rename);
+  };
 }
 
 /** A highlighter stroke under the chosen stretch, a paler one under the pointed-at. */

@@ -12,7 +12,7 @@ export function layTiles(map: L.Map, { address }: TileAddress): void {
   pane.style.zIndex = Z_INDEX;
   pane.style.pointerEvents = 'none';
   L.tileLayer(address, {
-    pane,
+    pane: PANE,
     maxZoom: map.getMaxZoom(),
     maxNativeZoom: MOST_OWN_ZOOM,
     referrerPolicy: 'no-referrer',

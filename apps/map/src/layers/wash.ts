@@ -24,7 +24,8 @@ export function svgWash(renderer: L.Renderer, color: string): string {
   return `url(#${GRADIENT_ID})`;
 }
 
-function sprite(color: string): HTMLCanvasElement {
+/** One wash as a picture, to be drawn to size for each tree. */
+export function washPicture(color: string): HTMLCanvasElement {
   const canvas = document.createElement('canvas');
   canvas.width = SPRITE_PIXELS;
   canvas.height = SPRITE_PIXELS;
@@ -49,7 +50,7 @@ interface CanvasCircle extends L.Circle {
 
 /** On canvas the same wash is one picture drawn to size for each tree. */
 export function canvasWash(color: string): (at: L.LatLngExpression, options: L.CircleOptions) => L.Circle {
-  const picture = sprite(color);
+  const picture = washPicture(color);
   const Washed = L.Circle.extend({
     _updatePath(this: CanvasCircle) {
       const { _renderer, _point, _radius } = this;

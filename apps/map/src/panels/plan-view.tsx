@@ -1,11 +1,29 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { tileAddress } from '../draw/tile-address.js';
 import { drawPlan, type PlanControls } from '../layers/draw-plan.js';
+import * as state from '../state.js';
 import { words } from '../words/words.js';
 import { Key } from './key.js';
+import { Later } from './later.js';
 import { TitleBlock } from './title-block.js';
 
 const w = () => words.value.plan;
 const ZOOM_STEP = 0.75;
+
+const loadBar = async () => (await import('./draw/draw-bar.js')).DrawBar;
+
+/** Who made the map tiles that the user asked for. */
+function TileCredit() {
+  const tiles = tileAddress();
+  const bottom = `${state.coveredBottom.value + 2}px`;
+  return (
+    tiles && (
+      <p class="tile-credit" style={{ bottom }}>
+        {tiles.attribution}
+      </p>
+    )
+  );
+}
 
 /** The drawing and what lies on its edge: zoom, key, title block. */
 export function PlanView() {
@@ -54,6 +72,8 @@ export function PlanView() {
       </div>
       <Key />
       <TitleBlock />
+      <TileCredit />
+      {state.sheetPlace.value === 'draw' && <Later load={loadBar} />}
     </main>
   );
 }

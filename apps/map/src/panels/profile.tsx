@@ -70,8 +70,8 @@ export function Profile({ line, chosen }: { readonly line: LineResult; readonly 
             height={rows.oddsBottom - rows.crownTop + 4}
           />
           <ProfileTrees line={line} scale={scale} />
-          <ProfileFindings line={line} scale={scale} />
           <ProfilePipe line={line} scale={scale} />
+          <ProfileFindings line={line} scale={scale} />
           <ProfileOdds segments={segments} scale={scale} />
           <g class="profile-axis">
             {scale.ticks.map(({ atM, text }) => (

@@ -1,4 +1,14 @@
-import { oddsOverYears, type RankResult, rank, type SegmentResult, type Site } from '@rootreach/core';
+import {
+  type Choice,
+  type DecideResult,
+  decide,
+  demoPrices,
+  oddsOverYears,
+  type RankResult,
+  rank,
+  type SegmentResult,
+  type Site,
+} from '@rootreach/core';
 import { crewSheet, homeownerPage } from '@rootreach/report';
 import type { Args } from '../args.js';
 import type { Command, ExitCode } from '../command.js';
@@ -9,6 +19,7 @@ import { learnedFrom, modelOption } from '../learned-from.js';
 import { needLines } from '../need-lines.js';
 import { unitsFor } from '../page.js';
 import { photosBeside } from '../photos-beside.js';
+import { type GivenPrices, pricesFrom, pricesOption } from '../prices-from.js';
 import { reportIssues } from '../print/issues.js';
 import { json } from '../print/json.js';
 import { printable } from '../print/printable.js';
@@ -36,12 +47,37 @@ function drawnResult(site: Site, scoring: Scoring, own: RankResult, segment: Seg
   };
 }
 
+/**
+ * What can be done about the stretch. Without a price list there are no prices to show an owner, and an invented one
+ * serves an invented site alone.
+ */
+function decided(
+  site: Site,
+  segment: SegmentResult,
+  scoring: Scoring,
+  prices: GivenPrices | null,
+): DecideResult | null {
+  if (prices === null && !site.invented) return null;
+  const { asOf, segmentM, learned } = scoring;
+  return decide(
+    site,
+    { segment: segment.id },
+    {
+      asOf,
+      prices: prices?.list ?? demoPrices(),
+      ...(segmentM === undefined ? {} : { segmentM }),
+      ...(learned === undefined ? {} : { learned }),
+    },
+  );
+}
+
 async function run(args: Args, io: Io): Promise<ExitCode> {
   const scoring = { ...scoringFrom(args, io), ...(await learnedFrom(args, io)) };
   const asked = args.choice('units', ['us', 'metric']);
   const language = args.choice('lang', ['en', 'es']) ?? 'en';
   const by = args.text('by');
   const wanted = args.text('segment');
+  const prices = await pricesFrom(args, io);
   const out = outputPath(args);
   const progress = new Progress(io);
   const { site: read, issues: found } = await readFiles(args, io);
@@ -56,14 +92,23 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   const issues = [...found, ...result.issues];
   reportIssues(issues, io, units);
   const odds = oddsOverYears(site, segment.id, scoring) ?? [];
+  const choices = decided(site, segment, scoring, prices);
+  if (choices === null)
+    io.stderr.write('No choices with prices on the page: give your list with --prices.\n');
   const common = { site, result, segment, language, units, ...(by === undefined ? {} : { by }) };
   const text = args.flag('json')
-    ? json({ schema: result.schema, model: result.model, asOf: result.asOf, segment, odds })
+    ? json({ schema: result.schema, model: result.model, asOf: result.asOf, segment, odds, decided: choices })
     : args.flag('crew')
-      ? crewSheet(common)
-      : homeownerPage({ ...common, odds });
+      ? crewSheet({ ...common, ...chosenOf(choices) })
+      : homeownerPage({ ...common, odds, ...(choices === null ? {} : { decided: choices }) });
   await writeOutput(text, out, io);
   return exitCodeFor(issues);
+}
+
+/** What is advised, for the crew that does it. */
+function chosenOf(choices: DecideResult | null): { readonly choice?: Choice } {
+  const choice = choices?.choices.find(({ id }) => id === choices.recommended);
+  return choice === undefined ? {} : { choice };
 }
 
 /** Writes the owner's page or the crew's sheet about one stretch. */
@@ -80,6 +125,7 @@ export const pageCommand: Command = {
     crew: { value: null, text: "the crew's sheet instead of the owner's page" },
     lang: { value: 'en|es', text: 'English or Spanish; English if not given' },
     by: { value: 'TEXT', text: 'whose estimate it is; a line to sign on if not given' },
+    ...pricesOption,
     ...scoringOptions,
     ...modelOption,
     ...siteOptions,

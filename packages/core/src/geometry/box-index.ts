@@ -8,15 +8,31 @@ export interface BoxIndex {
   readonly search: (west: number, south: number, east: number, north: number) => number[];
 }
 
-const EMPTY: BoxIndex = { search: () => [] };
+/** Where an index is kept: shared between threads, or not. */
+export type IndexRoom = ArrayBufferConstructor | SharedArrayBufferConstructor;
 
-/** Index over squares of half-width `radiusM[i]` metres around `positions[i]`. */
-export function indexAround(positions: readonly LonLat[], radiusM: ArrayLike<number>): BoxIndex {
-  if (positions.length === 0) return EMPTY;
-  const index = new Flatbush(positions.length);
-  let plane = planeAt(0, (positions[0] as LonLat)[1]);
-  for (let i = 0; i < positions.length; i++) {
-    const [lon, lat] = positions[i] as LonLat;
+/** An index as bytes that another thread, or a later run, can search too; null for no boxes. */
+export type PackedIndex = ArrayBufferLike | null;
+
+export function indexFrom(packed: PackedIndex): BoxIndex {
+  if (packed === null) return { search: () => [] };
+  const index = Flatbush.from(packed);
+  return { search: (w, s, e, n) => index.search(w, s, e, n).sort((a, b) => a - b) };
+}
+
+/** Squares of half-width `radiusM[i]` metres around positions in degrees. */
+export function packSquares(
+  lons: ArrayLike<number>,
+  lats: ArrayLike<number>,
+  radiusM: ArrayLike<number>,
+  room: IndexRoom = ArrayBuffer,
+): PackedIndex {
+  if (lons.length === 0) return null;
+  const index = new Flatbush(lons.length, 16, Float64Array, room);
+  let plane = planeAt(0, lats[0] as number);
+  for (let i = 0; i < lons.length; i++) {
+    const lon = lons[i] as number;
+    const lat = lats[i] as number;
     // within a hundredth of a degree the scale is the same to 0.04 %: far below what a box must be good for
     if (Math.abs(lat - plane.lat) > 0.01) plane = planeAt(lon, lat);
     const dLon = (radiusM[i] as number) / plane.metresPerDegreeLon;
@@ -24,7 +40,14 @@ export function indexAround(positions: readonly LonLat[], radiusM: ArrayLike<num
     index.add(lon - dLon, lat - dLat, lon + dLon, lat + dLat);
   }
   index.finish();
-  return { search: (w, s, e, n) => index.search(w, s, e, n).sort((a, b) => a - b) };
+  return index.data;
+}
+
+/** Index over squares of half-width `radiusM[i]` metres around `positions[i]`. */
+export function indexAround(positions: readonly LonLat[], radiusM: ArrayLike<number>): BoxIndex {
+  const lons = positions.map(([lon]) => lon);
+  const lats = positions.map(([, lat]) => lat);
+  return indexFrom(packSquares(lons, lats, radiusM));
 }
 
 /** Box of a path: [west, south, east, north] in degrees. */
@@ -42,10 +65,14 @@ export function boxOf(path: readonly LonLat[]): [west: number, south: number, ea
   return [west, south, east, north];
 }
 
-/** Index over the boxes of paths, each widened by `marginM` metres. */
-export function indexPaths(paths: readonly (readonly LonLat[])[], marginM: number): BoxIndex {
-  if (paths.length === 0) return EMPTY;
-  const index = new Flatbush(paths.length);
+/** Boxes of paths, each widened by `marginM` metres. */
+export function packPaths(
+  paths: readonly (readonly LonLat[])[],
+  marginM: number,
+  room: IndexRoom = ArrayBuffer,
+): PackedIndex {
+  if (paths.length === 0) return null;
+  const index = new Flatbush(paths.length, 16, Float64Array, room);
   for (const path of paths) {
     const [west, south, east, north] = boxOf(path);
     const plane = planeAt(west, (south + north) / 2);
@@ -54,5 +81,5 @@ export function indexPaths(paths: readonly (readonly LonLat[])[], marginM: numbe
     index.add(west - dLon, south - dLat, east + dLon, north + dLat);
   }
   index.finish();
-  return { search: (w, s, e, n) => index.search(w, s, e, n).sort((a, b) => a - b) };
+  return index.data;
 }

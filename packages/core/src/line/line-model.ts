@@ -1,3 +1,4 @@
+import type { PackedIndex } from '../geometry/box-index.js';
 import { lonLatOf, type Plane } from '../geometry/plane.js';
 import { type Polyline, polylineOf } from '../geometry/polyline.js';
 import type { Issue } from '../model/issue.js';
@@ -162,9 +163,10 @@ const KEPT = 2000;
 /**
  * Every drain of a site made ready for scoring.
  * @param segmentM longest segment, metres.
+ * @param packed index over the lines, where it was made before.
  */
-export function layOutLines(site: Site, segmentM: number): LineLayout {
-  const net = netOf(site.drains);
+export function layOutLines(site: Site, segmentM: number, packed?: PackedIndex): LineLayout {
+  const net = netOf(site.drains, packed);
   const { byLine, issues } = snapFittings(net, site.fittings);
   const kept: (LineModel | undefined)[] = [];
   const count = site.drains.length;

@@ -1,4 +1,10 @@
-import { type BoxIndex, indexPaths } from '../geometry/box-index.js';
+import {
+  type BoxIndex,
+  type IndexRoom,
+  indexFrom,
+  type PackedIndex,
+  packPaths,
+} from '../geometry/box-index.js';
 import { type Plane, planeFor, xOf, yOf } from '../geometry/plane.js';
 import { lengthOf, nearestOn, type Polyline, polylineOf } from '../geometry/polyline.js';
 import type { Issue } from '../model/issue.js';
@@ -22,14 +28,13 @@ export interface LineNet {
   readonly index: BoxIndex;
 }
 
-export function netOf(drains: readonly Drain[]): LineNet {
-  return {
-    drains,
-    index: indexPaths(
-      drains.map((d) => d.path),
-      SNAP_M,
-    ),
-  };
+/** Boxes of all lines with a metre around them. */
+export const packNet = (paths: readonly (readonly LonLat[])[], room?: IndexRoom): PackedIndex =>
+  packPaths(paths, SNAP_M, room);
+
+/** @param packed The index over the lines, where it was made before. */
+export function netOf(drains: readonly Drain[], packed?: PackedIndex): LineNet {
+  return { drains, index: indexFrom(packed === undefined ? packNet(drains.map((d) => d.path)) : packed) };
 }
 
 /** Worked out when asked for: most lines of a town are never snapped to. */

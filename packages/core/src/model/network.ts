@@ -66,5 +66,9 @@ export interface PlannedNetwork {
   /** Lines, bends and wyes; a shared trench counts once. */
   readonly cost: number;
   /** The same for a line of its own for each source. */
-  readonly separate: { readonly lengthM: number; readonly cost: number };
+  readonly separate: {
+    readonly lines: readonly NetworkLine[];
+    readonly lengthM: number;
+    readonly cost: number;
+  };
 }

@@ -127,7 +127,7 @@ export interface RouteDepth {
 export interface RouteAlternative {
   readonly id: string;
   readonly name: string;
-  /** `cheapest`, `fewest-roots`, `balanced`, `via` or, for one given by hand, `drawn`. */
+  /** What it is the best for of those shown; `via` through the asked point, `drawn` by hand. */
   readonly aim: RouteAim;
   readonly lengthM: number;
   /** Bends made of fittings or swept, of the whole route. */
@@ -146,6 +146,11 @@ export interface RouteAlternative {
   readonly depthM: RouteDepth | null;
   readonly coverM: RouteDepth | null;
   readonly fall: { readonly min: number; readonly max: number } | null;
+  /**
+   * From the ground at the outlet down to the invert there: where that is more than the pipe's height, a riser brings
+   * the water up under a grate and the pipe below stays full. Null where the ground is not known.
+   */
+  readonly outletBelowM: number | null;
   readonly trees: readonly TreeHarm[];
   readonly stretches: readonly RouteStretch[];
   readonly crossings: readonly RouteCrossing[];
@@ -173,7 +178,7 @@ export interface RouteAlternative {
   } | null;
 }
 
-export type RouteAim = 'cheapest' | 'fewest-roots' | 'balanced' | 'via' | 'drawn';
+export type RouteAim = 'cheapest' | 'fewest-roots' | 'spares-trees' | 'balanced' | 'via' | 'drawn';
 
 export type RouteBreak =
   | { readonly kind: 'obstacle'; readonly id: string; readonly atM: number }
@@ -223,7 +228,7 @@ export interface RouteResult {
   readonly pricesInvented: boolean;
   readonly alternatives: readonly RouteAlternative[];
   readonly none: NoRoute | null;
-  /** Pipes compared on the first alternative. */
+  /** Pipes compared on the alternative with the lowest present value. */
   readonly pipes: readonly PipeChoice[];
   readonly assumed: readonly Assumption[];
   readonly issues: readonly Issue[];

@@ -174,6 +174,8 @@ export interface WorkTarget {
   readonly fromM: number;
   readonly toM: number;
   readonly lengthM: number;
+  /** Of the line as a whole. */
+  readonly lineLengthM: number;
   readonly segmentIds: readonly string[];
   readonly material: MaterialKey;
   readonly sizeM: number | null;

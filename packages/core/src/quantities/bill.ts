@@ -1,4 +1,5 @@
 import type { Quantity, QuantityUnit } from '../model/quantity.js';
+import { alongWords, type QuantityUnits } from './wording.js';
 
 interface Entry {
   readonly code: string;
@@ -8,6 +9,7 @@ interface Entry {
   /** Kept apart from others of its code; '' where one line is enough. */
   readonly apart: string;
   amount: number;
+  alongM: number;
   readonly basis: string[];
 }
 
@@ -18,6 +20,8 @@ export interface Added {
   readonly unit: QuantityUnit;
   readonly amount: number;
   readonly basis?: string;
+  /** Length that it is spread over, metres; added up and told in the basis. */
+  readonly alongM?: number;
   readonly isMaterial?: boolean;
   readonly apart?: string;
 }
@@ -26,22 +30,25 @@ export interface Added {
 export class Bill {
   private readonly entries = new Map<string, Entry>();
 
-  add({ code, text, unit, amount, basis, isMaterial = false, apart = '' }: Added): void {
+  constructor(private readonly units: QuantityUnits) {}
+
+  add({ code, text, unit, amount, basis, alongM = 0, isMaterial = false, apart = '' }: Added): void {
     if (!(amount > 1e-9)) return;
     const key = `${code} ${apart}`;
-    const entry = this.entries.get(key) ?? { code, text, unit, isMaterial, apart, amount: 0, basis: [] };
+    const entry = this.entries.get(key) ?? { code, text, unit, isMaterial, apart, amount: 0, alongM: 0, basis: [] };
     entry.amount += amount;
+    entry.alongM += alongM;
     if (basis !== undefined && !entry.basis.includes(basis)) entry.basis.push(basis);
     this.entries.set(key, entry);
   }
 
   lines(): Quantity[] {
-    return [...this.entries.values()].map(({ code, text, unit, isMaterial, amount, basis }) => ({
+    return [...this.entries.values()].map(({ code, text, unit, isMaterial, amount, alongM, basis }) => ({
       code,
       text,
       quantity: amount,
       unit,
-      basis: basis.join('; '),
+      basis: [...(alongM > 0 ? [`${alongWords(alongM, this.units)} long`] : []), ...basis].join('; '),
       isMaterial,
     }));
   }

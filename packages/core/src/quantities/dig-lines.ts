@@ -4,7 +4,7 @@ import type { Bill } from './bill.js';
 import type { DepthClass } from './depth-class.js';
 import { type Earth, earthOf } from './earth.js';
 import type { Measuring } from './options.js';
-import { acrossWords, alongWords, type QuantityUnits } from './wording.js';
+import { acrossWords, type QuantityUnits } from './wording.js';
 
 function depthWords(depthClass: DepthClass, units: QuantityUnits): string {
   const { shallowToM, midToM, protectedFromM } = trenchNumbers;
@@ -38,7 +38,7 @@ function addTrench(bill: Bill, dig: Dig, earth: Earth, measuring: Measuring): vo
       text: `${way}, ${depthWords(depthClass, units)}, ${wide} wide`,
       unit: 'm3',
       amount: volumeM3,
-      basis: `${alongWords(lengthM, units)}`,
+      alongM: lengthM,
       apart: wide,
     });
   }
@@ -67,7 +67,8 @@ function addFill(bill: Bill, dig: Dig, earth: Earth, measuring: Measuring): void
     text: sand ? 'sand around the pipe' : dig.perforated ? 'washed drain stone' : 'gravel around the pipe',
     unit: 'm3',
     amount: earth.stoneM3 * (1 + waste),
-    basis: `${acrossWords(earth.stoneHeightM, measuring.units)} high, less the pipe, and ${waste * 100} % waste`,
+    alongM: dig.lengthM,
+    basis: `less the pipe, and ${waste * 100} % waste`,
     isMaterial: true,
   });
   if (dig.wrapped) {

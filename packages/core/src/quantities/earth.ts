@@ -29,12 +29,11 @@ export interface Earth {
 /** Height of stone or sand from the trench bottom. */
 function stoneHeight(dig: Dig, outsideM: number): number {
   const { beddingAboveM, beddingBelowM, topsoilM } = trenchNumbers;
-  const deepest = Math.max(dig.depthStartM, dig.depthEndM);
   const mean = (dig.depthStartM + dig.depthEndM) / 2;
-  if (dig.stoneM !== null) return Math.min(dig.stoneM, deepest);
+  if (dig.stoneM !== null) return Math.min(dig.stoneM, mean);
   if (dig.bedding === 'native') return 0;
   if (dig.perforated && dig.bedding === 'gravel') return Math.max(0, mean - topsoilM.value);
-  return Math.min(deepest, beddingBelowM.value + outsideM + beddingAboveM.value);
+  return Math.min(mean, beddingBelowM.value + outsideM + beddingAboveM.value);
 }
 
 /** @param dig one that is not bored. */

@@ -5,6 +5,7 @@ import { addHours } from './crew-hours.js';
 import { addDig } from './dig-lines.js';
 import { measuringOf, type QuantityOptions } from './options.js';
 import { addPipes } from './pipe-lines.js';
+import { byStage } from './stage-order.js';
 
 function check(dig: Dig): void {
   const numbers = { lengthM: dig.lengthM, depthStartM: dig.depthStartM, depthEndM: dig.depthEndM, sizeM: dig.sizeM };
@@ -24,7 +25,7 @@ function check(dig: Dig): void {
 export function quantitiesOf(digs: readonly Dig[], options: QuantityOptions = {}): Quantity[] {
   const measuring = measuringOf(options);
   for (const dig of digs) check(dig);
-  const bill = new Bill();
+  const bill = new Bill(measuring.units);
   bill.add({ code: 'set-up', text: 'crew and machine to the site', unit: 'job', amount: measuring.setUps });
   bill.add({
     code: 'utility-locate',
@@ -35,5 +36,5 @@ export function quantitiesOf(digs: readonly Dig[], options: QuantityOptions = {}
   for (const dig of digs) addDig(bill, dig, measuring);
   addPipes(bill, digs, measuring);
   addHours(bill, digs, measuring);
-  return bill.lines();
+  return byStage(bill.lines());
 }

@@ -1,3 +1,4 @@
+import { indexFrom, type PackedIndex } from '../geometry/box-index.js';
 import { type LineLayout, type LineModel, layOutLines } from '../line/line-model.js';
 import type { LearnedModel } from '../model/learned.js';
 import type { Site } from '../model/site.js';
@@ -10,7 +11,7 @@ import { NearTrees } from './near-trees.js';
 import type { Observation } from './observed.js';
 import { Openings } from './openings.js';
 import { type LineScale, lineScaleOf } from './rate-scale.js';
-import { type TreeField, treeFieldOf } from './tree-field.js';
+import { fieldFrom, type GrownTrees, type TreeField, treeFieldOf } from './tree-field.js';
 
 export interface RankOptions {
   /** Date the scores are for, ISO 8601. */
@@ -57,11 +58,24 @@ export function asKnownBy(site: Site, nowYear: number): Site {
   return findings.length === site.findings.length ? site : { ...site, findings };
 }
 
+/** Parts of a context that were made before, in another thread or an earlier run. */
+export interface MadeBefore {
+  readonly grown: GrownTrees;
+  readonly treeIndex: PackedIndex;
+  readonly lineIndex: PackedIndex;
+}
+
 /**
- * @param laidOut the lines of the site where they are laid out already, with the same segment length.
+ * @param given the lines of the site where they are laid out already, with the same segment length; or its trees
+ * grown and both indexes.
  * @throws RangeError when the date, horizon or segment length is unusable.
  */
-export function contextOf(site: Site, options: RankOptions, laidOut?: LineLayout): RiskContext {
+export function contextOf(
+  site: Site,
+  options: RankOptions,
+  given: { readonly laidOut?: LineLayout | undefined; readonly made?: MadeBefore | undefined } = {},
+): RiskContext {
+  const { laidOut, made } = given;
   const nowYear = yearOf(options.asOf);
   if (nowYear === undefined) throw new RangeError(`asOf must be an ISO date, got '${options.asOf}'`);
   const segmentM = options.segmentM ?? SEGMENT_M;
@@ -76,8 +90,10 @@ export function contextOf(site: Site, options: RankOptions, laidOut?: LineLayout
     nowYear,
     horizon,
     segmentM,
-    field: treeFieldOf(known, nowYear, horizon),
-    lines: laidOut ?? layOutLines(known, segmentM),
+    field: made
+      ? fieldFrom(known.trees, made.grown, indexFrom(made.treeIndex), nowYear, horizon)
+      : treeFieldOf(known, nowYear, horizon),
+    lines: laidOut ?? layOutLines(known, segmentM, made?.lineIndex),
     learned: options.learned ?? null,
     own: new Map(),
   };

@@ -90,7 +90,7 @@ export class Rescorer {
     const now = kept(before?.site ?? EMPTY, site);
     const fresh = before === null || before.context.asOf !== asOf || !sameGround(before.site, now);
     const laidOut = before && sameLayout(before.site, now) ? before.context.lines : undefined;
-    const base = contextOf(now, { ...this.options, asOf }, laidOut);
+    const base = contextOf(now, { ...this.options, asOf }, { laidOut });
     const models = this.modelsOf(base, now, before);
     const context = { ...base, lines: { ...base.lines, at: (n: number) => models[n] as LineModel } };
     const { known, misplaced } = this.findingsOf(context, now, before);

@@ -93,12 +93,15 @@ export function scoreOfLoad(
   };
 }
 
-/** Scores every segment of every line, likely value and closed-form spread, without detail. */
-export function scoreAll(context: RiskContext): ScoreColumns {
+/** Looks at each segment as it is scored; the load is used again for the next one. */
+type Watcher = (prepared: PreparedLine, load: Load) => void;
+
+/** Scores every segment of the lines from one number up to another, likely value and closed-form spread, without detail. */
+export function scoreLines(context: RiskContext, from: number, to: number, watch?: Watcher): ScoreColumns {
   const rows = new GrowingColumns();
   const scratch = lineScratch();
   const load = new Load(context.field.moments, 0);
-  for (let number = 0; number < context.lines.count; number++) {
+  for (let number = from; number < to; number++) {
     const line = context.lines.at(number);
     const issue = flowIssue(line);
     if (issue) rows.issues.push(issue);
@@ -108,10 +111,14 @@ export function scoreAll(context: RiskContext): ScoreColumns {
       load.clear(prepared.near.count);
       addLoad(prepared.inputs, first[i] as number, first[i + 1] as number, load);
       rows.add(number, i, toM - fromM, scoreOfLoad(context, prepared, load));
+      watch?.(prepared, load);
     });
   }
   return rows.columns();
 }
+
+/** Scores every segment of every line. */
+export const scoreAll = (context: RiskContext): ScoreColumns => scoreLines(context, 0, context.lines.count);
 
 /** Chance of one row with its closed-form interval. */
 export const closedFormChance = (columns: ScoreColumns, row: number): ReturnType<typeof intervalOf> =>

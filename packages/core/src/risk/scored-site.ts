@@ -1,6 +1,6 @@
 import type { Band, LineResult, RankResult, SegmentResult, TreeZones } from '../model/result.js';
 import type { Site } from '../model/site.js';
-import type { PreparedLine, RankOptions, RiskContext } from './context.js';
+import type { MadeBefore, PreparedLine, RankOptions, RiskContext } from './context.js';
 import { lineLogSd, ownLogSdOf, treesLogSd } from './interval.js';
 import { lineResult } from './line-result.js';
 import { addLoad, Load } from './load.js';
@@ -46,13 +46,17 @@ export class ScoredSite {
   private ranks: Int32Array | null = null;
   readonly columns: ScoreColumns;
 
-  /** @throws RangeError for options that make no sense; bad data never throws. */
+  /**
+   * @param scored Scores of all lines, where they were worked out before (by several threads).
+   * @throws RangeError for options that make no sense; bad data never throws.
+   */
   constructor(
     readonly site: Site,
     options: RankOptions,
+    scored?: { readonly made: MadeBefore; readonly columns: ScoreColumns },
   ) {
-    this.seen = seenContextOf(site, options);
-    this.columns = scoreAll(this.seen.context);
+    this.seen = seenContextOf(site, options, scored?.made);
+    this.columns = scored?.columns ?? scoreAll(this.seen.context);
     this.troubles = troublesOf(this.seen.context, this.columns, this.seen.known);
     this.seed = options.seed ?? DEFAULT_SEED;
   }

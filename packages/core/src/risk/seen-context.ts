@@ -1,6 +1,6 @@
 import type { Issue } from '../model/issue.js';
 import type { Site } from '../model/site.js';
-import { contextOf, type RankOptions, type RiskContext } from './context.js';
+import { contextOf, type MadeBefore, type RankOptions, type RiskContext } from './context.js';
 import { type KnownByLine, placeFindings } from './known.js';
 import { type Observation, observationsOf } from './observed.js';
 
@@ -24,8 +24,8 @@ function ownObservations(context: RiskContext, known: KnownByLine): Map<string, 
 }
 
 /** @throws RangeError when the date, horizon or segment length is unusable. */
-export function seenContextOf(site: Site, options: RankOptions): SeenContext {
-  const context = contextOf(site, options);
+export function seenContextOf(site: Site, options: RankOptions, made?: MadeBefore): SeenContext {
+  const context = contextOf(site, options, { made });
   const { byLine: known, issues: misplaced } = placeFindings(context.site, context.lines);
   return { context: { ...context, own: ownObservations(context, known) }, known, misplaced };
 }

@@ -1,4 +1,4 @@
-import { xOf, yOf } from '../geometry/plane.js';
+import { planeAt, xOf, yOf } from '../geometry/plane.js';
 import { nearestOn, sliceOf } from '../geometry/polyline.js';
 import { coordinatesOf, type LineModel } from '../line/line-model.js';
 import type { Band, TreeZones } from '../model/result.js';
@@ -82,8 +82,9 @@ export class SiteView {
   /** Id of the segment nearest to a place within some metres, or null. */
   nearest([lon, lat]: LonLat, withinM: number): string | null {
     const { context } = this.scored;
-    const reach = withinM / 111_000;
-    const wide = reach / Math.max(0.01, Math.cos((lat * Math.PI) / 180));
+    const { metresPerDegreeLon, metresPerDegreeLat } = planeAt(lon, lat);
+    const wide = withinM / metresPerDegreeLon;
+    const reach = withinM / metresPerDegreeLat;
     let best = withinM;
     let found: string | null = null;
     for (const line of this.linesIn([lon - wide, lat - reach, lon + wide, lat + reach])) {

@@ -1,4 +1,4 @@
-import { type BoxIndex, indexAround } from '../geometry/box-index.js';
+import { type BoxIndex, indexFrom, packSquares } from '../geometry/box-index.js';
 import type { Site, Tree } from '../model/site.js';
 import { crownRadius as crownOfStem } from '../roots/crown.js';
 import { crownAfter, PLANTED_STEM_M, stemAfter } from '../roots/growth.js';
@@ -15,14 +15,10 @@ import type { Horizon } from './horizon.js';
 /** Beyond 1.6 times the reach less than 1 % of the root curve is left: not looked at. */
 const SEARCH_REACHES = 1.6;
 
-/** Trees as columns, at each moment of the horizon: `[tree * moments + moment]`. */
-export interface TreeField {
-  readonly trees: readonly Tree[];
-  /** Size of one tree now: worked out when asked for, since a million of them would fill the memory. */
-  readonly sizeOf: (tree: number) => TreeSize;
+/** What the load of a line asks of trees, as columns; at each moment of the horizon: `[tree * moments + moment]`. */
+export interface GrownTrees {
   /** Log-sd that a tree's missing inputs add. */
   readonly extraLogSd: Float64Array;
-  readonly moments: number;
   readonly lon: Float64Array;
   readonly lat: Float64Array;
   readonly reachM: Float64Array;
@@ -33,6 +29,14 @@ export interface TreeField {
   readonly structuralM: Float64Array;
   readonly spreadMPerYear: Float64Array;
   readonly searchM: Float64Array;
+}
+
+/** Trees of a site grown through the horizon, with an index over all that they reach. */
+export interface TreeField extends GrownTrees {
+  readonly trees: readonly Tree[];
+  /** Size of one tree now: worked out when asked for, since a million of them would fill the memory. */
+  readonly sizeOf: (tree: number) => TreeSize;
+  readonly moments: number;
   readonly index: BoxIndex;
 }
 
@@ -140,35 +144,45 @@ class FieldColumns {
   }
 }
 
-/** Trees grown to every moment of the horizon and put into an index. */
-export function treeFieldOf(site: Site, nowYear: number, horizon: Horizon): TreeField {
-  const { trees } = site;
-  const columns = new FieldColumns(trees.length, nowYear, horizon.yearsAhead, soilFactor(site.soil));
-  const sizeOf = (tree: number): TreeSize => treeSize(trees[tree] as Tree, nowYear);
+/** Trees grown to every moment of the horizon. */
+export function growTrees(
+  trees: readonly Tree[],
+  soil: Site['soil'],
+  nowYear: number,
+  horizon: Horizon,
+): GrownTrees {
+  const columns = new FieldColumns(trees.length, nowYear, horizon.yearsAhead, soilFactor(soil));
   const twins = new Twins();
   trees.forEach((tree, i) => {
     columns.place(i, tree);
     const twin = twins.earlier(tree, i);
-    if (twin === null) columns.grow(i, tree, sizeOf(i));
+    if (twin === null) columns.grow(i, tree, treeSize(tree, nowYear));
     else columns.copy(i, twin);
   });
   const { lon, lat, reachM, weight, vigour, structuralM, spreadMPerYear, searchM, extraLogSd } = columns;
+  return { lon, lat, reachM, weight, vigour, structuralM, spreadMPerYear, searchM, extraLogSd };
+}
+
+/** A field from trees that were grown before. */
+export function fieldFrom(
+  trees: readonly Tree[],
+  grown: GrownTrees,
+  index: BoxIndex,
+  nowYear: number,
+  horizon: Horizon,
+): TreeField {
   return {
+    ...grown,
     trees,
-    sizeOf,
+    sizeOf: (tree) => treeSize(trees[tree] as Tree, nowYear),
     moments: horizon.yearsAhead.length,
-    lon,
-    lat,
-    reachM,
-    weight,
-    vigour,
-    structuralM,
-    spreadMPerYear,
-    searchM,
-    extraLogSd,
-    index: indexAround(
-      trees.map((t) => t.position),
-      searchM,
-    ),
+    index,
   };
+}
+
+/** Trees grown to every moment of the horizon and put into an index. */
+export function treeFieldOf(site: Site, nowYear: number, horizon: Horizon): TreeField {
+  const grown = growTrees(site.trees, site.soil, nowYear, horizon);
+  const index = indexFrom(packSquares(grown.lon, grown.lat, grown.searchM));
+  return fieldFrom(site.trees, grown, index, nowYear, horizon);
 }

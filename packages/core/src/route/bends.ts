@@ -72,23 +72,55 @@ export function roomLacking(
   return lack > 1e-6 ? Math.min(lack, 1e6) : 0;
 }
 
-/** Every bend of a path. */
-export function bendsOf(points: readonly Point[], rule: BendRule): RouteBend[] {
-  const bends: RouteBend[] = [];
+/** Turns of a swept pipe one way, no further apart than this, are one bend, metres (judgement). */
+const ONE_SWEEP_M = 3;
+/** A sweep by less is no bend that anybody would see, radians (judgement). */
+const SEEN_RADIANS = 5 * DEGREE;
+
+interface Turn {
+  readonly atM: number;
+  /** Positive to the left. */
+  readonly by: number;
+}
+
+function turnsOf(points: readonly Point[]): Turn[] {
+  const turns: Turn[] = [];
   let atM = 0;
   for (let i = 1; i + 1 < points.length; i++) {
     const [a, b, c] = [points[i - 1], points[i], points[i + 1]] as [Point, Point, Point];
     atM += Math.hypot(b[0] - a[0], b[1] - a[1]);
-    const turn = turnAt(a, b, c);
-    const fittings = rule.kind === 'fittings' ? fittingsFor(stepsOf(rule, turn)) : [];
-    if (rule.kind === 'fittings' && fittings.length === 0) continue;
-    if (turn < 1e-3) continue;
-    bends.push({
-      atM,
-      turnDegrees: turn / DEGREE,
-      fittings,
-      radiusM: rule.kind === 'swept' ? rule.radiusM : null,
-    });
+    const side = (b[0] - a[0]) * (c[1] - b[1]) - (b[1] - a[1]) * (c[0] - b[0]);
+    turns.push({ atM, by: Math.sign(side) * turnAt(a, b, c) });
   }
-  return bends;
+  return turns;
+}
+
+function sweptBends(turns: readonly Turn[], radiusM: number): RouteBend[] {
+  const sweeps: Turn[][] = [];
+  for (const turn of turns) {
+    const last = sweeps.at(-1);
+    const before = last?.at(-1);
+    const goesOn = before && Math.sign(before.by) === Math.sign(turn.by) && turn.atM - before.atM < ONE_SWEEP_M;
+    if (goesOn) last?.push(turn);
+    else sweeps.push([turn]);
+  }
+  return sweeps
+    .map((sweep) => ({
+      atM: ((sweep[0] as Turn).atM + (sweep.at(-1) as Turn).atM) / 2,
+      turnDegrees: Math.abs(sweep.reduce((sum, { by }) => sum + by, 0)) / DEGREE,
+      fittings: [],
+      radiusM,
+    }))
+    .filter(({ turnDegrees }) => turnDegrees * DEGREE >= SEEN_RADIANS);
+}
+
+/** Every bend of a path: made of fittings, or swept. */
+export function bendsOf(points: readonly Point[], rule: BendRule): RouteBend[] {
+  const turns = turnsOf(points);
+  if (rule.kind === 'swept') return sweptBends(turns, rule.radiusM);
+  return turns.flatMap(({ atM, by }) => {
+    const fittings = fittingsFor(stepsOf(rule, Math.abs(by)));
+    const turnDegrees = Math.abs(by) / DEGREE;
+    return fittings.length === 0 ? [] : [{ atM, turnDegrees, fittings, radiusM: null }];
+  });
 }

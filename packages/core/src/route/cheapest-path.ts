@@ -1,7 +1,8 @@
 import type { Point } from '../geometry/disc-less-strip.js';
 import type { CostField } from './cost-field.js';
+import type { Corner } from './cheapest-chain.js';
 import { type SearchFall, searchGrid, type Target } from './search.js';
-import { type Corner, smoothPath } from './smooth.js';
+import { smoothPath } from './smooth.js';
 
 export interface PathOptions {
   /** Currency added to every metre: the price of length where fall is short. */

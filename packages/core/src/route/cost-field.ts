@@ -117,7 +117,8 @@ export function enters(keepout: Keepout, ax: number, ay: number, bx: number, by:
   const { of, shape, clearanceM, ends } = keepout;
   if (of !== 'outside' && !boxMeets(shape, ax, ay, bx, by, clearanceM)) return false;
   const near = comesNear(shape, ax, ay, bx, by, clearanceM);
-  if (!near) return of !== 'edges' && holds(shape, ax, ay) === (of === 'inside');
+  const inside = holds(shape, ax, ay);
+  if (!near && (of !== 'outside' || inside)) return of === 'inside' && inside;
   if (ends.length === 0) return true;
   for (const [from, to] of awayFromEnds(ends, ax, ay, bx, by)) {
     const px = ax + from * (bx - ax);
@@ -196,10 +197,13 @@ function areasAlong(areas: readonly PricedArea[], ax: number, ay: number, bx: nu
 /** Two-point Gauss-Legendre rule (Abramowitz & Stegun 1964, table 25.4). */
 const LOW = 0.5 - Math.sqrt(3) / 6;
 
+/** Roots and harm change over metres: the rule need not be laid closer. */
+const LEAST_PIECE_M = 0.5;
+
 /** Integral of the smooth part along a straight. */
 function smoothAlong(parts: FieldParts, ax: number, ay: number, bx: number, by: number, length: number): number {
   const { grid, smooth } = parts;
-  const pieces = Math.max(1, Math.ceil(length / grid.cellM));
+  const pieces = Math.max(1, Math.ceil(length / Math.max(LEAST_PIECE_M, grid.cellM)));
   let sum = 0;
   for (let i = 0; i < pieces; i++) {
     for (const at of [(i + LOW) / pieces, (i + 1 - LOW) / pieces]) {

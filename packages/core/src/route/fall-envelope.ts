@@ -72,3 +72,14 @@ export function heightAt(line: readonly Height[], station: number): number {
   if (station <= a.s || b.s <= a.s) return a.z;
   return station >= b.s ? b.z : a.z + ((station - a.s) / (b.s - a.s)) * (b.z - a.z);
 }
+
+/** Stations nearer than this are one, metres: between them a slope would be rounding. */
+const ONE_STATION_M = 1e-6;
+
+/** Stations of several lines together, growing; of those that are one, the last. */
+export function stationsOf(...lines: readonly (readonly Height[])[]): number[] {
+  const all = [0, ...lines.flatMap((line) => line.map(({ s }) => s))].sort((a, b) => a - b);
+  return all
+    .filter((s, i) => i === 0 || i === all.length - 1 || (all[i + 1] as number) - s > ONE_STATION_M)
+    .filter((s, i, kept) => i === 0 || s - (kept[i - 1] as number) > ONE_STATION_M);
+}

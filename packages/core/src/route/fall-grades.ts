@@ -1,6 +1,6 @@
 import { fallLimits } from '../tables/fall-limits.js';
 import type { FallBounds } from './fall-bounds.js';
-import { type Height, heightAt, highestLine, lowestLine } from './fall-envelope.js';
+import { type Height, heightAt, highestLine, lowestLine, stationsOf } from './fall-envelope.js';
 
 /** Heights between which a line may pass a station. */
 interface Room {
@@ -41,7 +41,7 @@ export function gradeLine(bounds: FallBounds): Height[] {
   const { minFall, maxFall } = bounds;
   const top = highestLine(bounds.over, minFall, maxFall);
   const floor = lowestLine(bounds.under, minFall, maxFall);
-  const stations = [...new Set([...top, ...floor].map(({ s }) => s))].sort((a, b) => a - b);
+  const stations = stationsOf(top, floor);
   const room = stations.map((s) => {
     const high = heightAt(top, s);
     const low = Math.max(heightAt(floor, s), high - fallLimits.gradeSlackM.value);

@@ -1,7 +1,7 @@
 import type { FallLimit, FallLimits, FallResult, GroundUnknown, LaidPipe, NoFall } from '../model/fall.js';
 import type { GroundProfile } from '../model/ground.js';
 import { checkLimits, type FallBounds, fallBounds, shortfallOf } from './fall-bounds.js';
-import { type Height, heightAt } from './fall-envelope.js';
+import { type Height, heightAt, stationsOf } from './fall-envelope.js';
 import { gradeLine } from './fall-grades.js';
 import { remediesFor } from './fall-remedies.js';
 
@@ -9,7 +9,7 @@ import { remediesFor } from './fall-remedies.js';
 const ROUNDING_M = 1e-9;
 
 /** Stretches between known levels in which one is missing; null where none is. */
-function unknownStretches({
+export function unknownStretches({
   stationM,
   groundM,
 }: Pick<GroundProfile, 'stationM' | 'groundM'>): GroundUnknown | null {
@@ -66,7 +66,7 @@ const rangeOf = (values: readonly number[]): { min: number; max: number } => ({
 
 /** A line of heights as a laid pipe. */
 export function laidPipe(ground: readonly Height[], line: readonly Height[], pipeHeightM: number): LaidPipe {
-  const stationM = [...new Set([...ground, ...line].map(({ s }) => s))].sort((a, b) => a - b);
+  const stationM = stationsOf(ground, line);
   const groundM = stationM.map((s) => heightAt(ground, s));
   const invertM = stationM.map((s) => heightAt(line, s));
   const depths = stationM.map((_, i) => (groundM[i] as number) - (invertM[i] as number));

@@ -60,6 +60,24 @@ function drop(tree: NetworkTree, loads: Loads, vertex: Vertex): boolean {
   return true;
 }
 
+/** Lets a source take a junction's place where the rest of what meets there does as well to run through the source. */
+function absorb(tree: NetworkTree, loads: Loads, vertex: Vertex): boolean {
+  const { next } = vertex;
+  if (vertex.kind !== 'free' || next === null) return false;
+  const into = tree.into(vertex);
+  const source = into.find(({ kind }) => kind === 'source');
+  if (source === undefined || into.length < 2) return false;
+  const others = into.filter((each) => each !== source);
+  const now = around(tree, loads, vertex, into, vertex) + tree.fitting(vertex, into.length);
+  let then = tree.straight(source, next, loads.get(vertex) ?? 0);
+  for (const each of others) then += tree.straight(each, source, loads.get(each) ?? 0);
+  if (!(then <= now + GAIN)) return false;
+  for (const each of others) each.next = source;
+  source.next = next;
+  tree.remove(vertex);
+  return true;
+}
+
 /** Two ways that meet at a vertex: both run into it, or one does and the other is its own way on. */
 interface Pair {
   readonly ends: readonly [Vertex, Vertex];
@@ -121,7 +139,7 @@ function round(tree: NetworkTree, step: number): boolean {
   let better = false;
   for (const vertex of [...tree.vertices]) {
     if (!tree.vertices.includes(vertex)) continue;
-    if (drop(tree, tree.loads(), vertex)) {
+    if (drop(tree, tree.loads(), vertex) || absorb(tree, tree.loads(), vertex)) {
       better = true;
       continue;
     }

@@ -2,6 +2,7 @@ import type { NetworkOutlet, NetworkPipe, NetworkSource, PlannedNetwork } from '
 import { cheapestPath } from './cheapest-path.js';
 import type { CostField } from './cost-field.js';
 import { insertSource, removeSource, runTo } from './network-insert.js';
+import { latticeNetwork } from './network-lattice.js';
 import { linesOf } from './network-lines.js';
 import { polish } from './network-polish.js';
 import { type NetworkPrices, NetworkTree, type Vertex } from './network-tree.js';
@@ -30,6 +31,22 @@ const sourceVertex = ({ id, x, y, load }: NetworkSource): Vertex => ({
 
 const outletVertices = (outlets: readonly NetworkOutlet[]): Vertex[] =>
   outlets.map(({ id, x, y }) => ({ id, kind: 'outlet', x, y, load: 0, next: null }));
+
+/** Up to so many node settlings the best network over the lattice is worked out: a second or two. */
+const MOST_SETTLINGS = 500_000;
+
+/** The best network over the lattice, drawn straight; null where that is too much work or there is no way. */
+function exact(
+  field: CostField,
+  prices: NetworkPrices,
+  sources: readonly NetworkSource[],
+  outlets: readonly NetworkOutlet[],
+): NetworkTree | null {
+  if (2 ** sources.length * field.perM.length > MOST_SETTLINGS) return null;
+  const tree = latticeNetwork(field, prices, sources, outlets);
+  if (tree !== null) polish(tree);
+  return tree;
+}
 
 /** Source by source in the given order, each joined to what is there. */
 function grown(
@@ -109,6 +126,25 @@ function together(
   return new NetworkTree(field, prices, [...ends, ...vertices]);
 }
 
+/** Networks that share trenches, to choose from. */
+function* sharedTrees(
+  field: CostField,
+  prices: NetworkPrices,
+  nearestFirst: readonly NetworkSource[],
+  outlets: readonly NetworkOutlet[],
+): Generator<NetworkTree> {
+  if (nearestFirst.length < 2) return;
+  const best = exact(field, prices, nearestFirst, outlets);
+  if (best !== null) {
+    yield best;
+    return;
+  }
+  for (const order of [nearestFirst, [...nearestFirst].reverse()]) {
+    const tree = grown(field, prices, order, outlets);
+    if (tree !== null) yield tree;
+  }
+}
+
 const lengthOf = (tree: NetworkTree): number =>
   tree.vertices.reduce(
     (sum, { x, y, next }) => sum + (next === null ? 0 : Math.hypot(next.x - x, next.y - y)),
@@ -132,10 +168,11 @@ function checkInputs(sources: readonly NetworkSource[], outlets: readonly Networ
  * Lines from several sources to one or more outlets that share trenches where that is cheaper, the shared pipe sized for
  * what runs into it.
  *
- * A source at a time is joined to the growing network by its cheapest path, the nearest first and the furthest first
- * (Takahashi & Matsuyama 1980: that costs at most twice the best); then junctions and bends move, lines join earlier, and
- * every source is joined anew, as long as the whole gets cheaper. Separate lines are worked out beside it and taken
- * where nothing shared is cheaper, so that the result never costs more than they do.
+ * Few sources: the best network over the lattice. Many: a source at a time is joined to the growing network by its
+ * cheapest path, the nearest first and the furthest first (Takahashi & Matsuyama 1980: on one cost a metre that is at
+ * most twice the best). Then junctions and bends move, lines join earlier, and every source is joined anew, as long as
+ * the whole gets cheaper. Separate lines are worked out beside it and taken where nothing shared is cheaper, so that
+ * the result never costs more than they do.
  *
  * @returns null where a source has no way to any outlet.
  * @throws RangeError where there is no source or outlet, or ids are used twice.
@@ -152,13 +189,16 @@ export function planNetwork(
   const lines = separateLines(field, prices, sources, outlets);
   if (lines === null) return null;
   const apart = together(field, prices, lines, outlets);
-  const separate = { lengthM: lengthOf(apart), cost: apart.cost() };
+  const separate = { lines: linesOf(apart, pipeFor).lines, lengthM: lengthOf(apart), cost: apart.cost() };
   let best = apart;
-  const nearestFirst = lines.map(({ source }) => source);
-  for (const order of sources.length > 1 ? [nearestFirst, [...nearestFirst].reverse()] : []) {
+  for (const tree of sharedTrees(
+    field,
+    prices,
+    lines.map(({ source }) => source),
+    outlets,
+  )) {
+    if (tree.cost() < best.cost() * (1 - WORTH)) best = tree;
     if (shouldStop()) break;
-    const tree = grown(field, prices, order, outlets);
-    if (tree !== null && tree.cost() < best.cost() * (1 - WORTH)) best = tree;
   }
   if (best !== apart) best = rejoined(best, shouldStop);
   return {

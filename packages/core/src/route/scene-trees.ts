@@ -2,7 +2,7 @@ import type { Point } from '../geometry/disc-less-strip.js';
 import type { Plane } from '../geometry/plane.js';
 import type { Site } from '../model/site.js';
 import type { HarmTree } from '../roots/harm.js';
-import { noDigRadius } from '../roots/protection.js';
+import { noDigRadius, protectionRadiusBs5837 } from '../roots/protection.js';
 import { structuralRadius } from '../roots/structural.js';
 import { treeSize } from '../roots/tree-size.js';
 import { protectionRadius } from '../roots/zones.js';
@@ -30,3 +30,7 @@ export function harmTreesOf(site: Site, plane: Plane, nowYear: number): HarmTree
 
 /** No side of a trench comes nearer to a stem. */
 export const noDigOf = (tree: HarmTree): number => noDigRadius(metres(tree.stemDiameterM));
+
+/** From the stem to where a machine may dig: inside 12 diameters (BS 5837:2012) and the structural roots by hand or air. */
+export const handDigOf = (tree: HarmTree): number =>
+  Math.max(protectionRadiusBs5837(metres(tree.stemDiameterM)), tree.structuralM);

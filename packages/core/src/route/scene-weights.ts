@@ -1,8 +1,5 @@
-import { harmLimits } from '../tables/harm-limits.js';
-import { valueAt } from './grid.js';
-import type { RootField } from './root-field.js';
 import type { RouteScene } from './scene.js';
-import { noDigOf } from './scene-trees.js';
+import { handDigOf, noDigOf } from './scene-trees.js';
 
 /** Trunk diameters at which harm to a tree has faded (BS 5837:2012, 4.6.1). */
 const FADES_AT = 12;
@@ -24,13 +21,9 @@ export function harmPerM({ trees, costs, trenchWidthM }: RouteScene, x: number, 
   return sum;
 }
 
-/** True where the trench is dug by hand for the sake of a tree: within 6 diameters (guide to ANSI A300 part 8). */
+/** True where the trench is dug by hand for the sake of a tree. */
 export function nearTrunk({ trees, trenchWidthM }: RouteScene, x: number, y: number): boolean {
-  return trees.some(
-    (tree) =>
-      Math.hypot(x - tree.x, y - tree.y) - trenchWidthM / 2 <
-      harmLimits.arboristDiameters.value * tree.stemDiameterM,
-  );
+  return trees.some((tree) => Math.hypot(x - tree.x, y - tree.y) - trenchWidthM / 2 < handDigOf(tree));
 }
 
 /** How much digging, root trouble and harm to trees count against each other. */
@@ -38,11 +31,4 @@ export interface Weights {
   readonly dig: number;
   readonly roots: number;
   readonly harm: number;
-}
-
-/** What a metre costs more than on open lawn, by root trouble and the trees. */
-export function smoothPerM(scene: RouteScene, roots: RootField, weights: Weights, x: number, y: number): number {
-  const trouble = weights.roots * scene.costs.repairEach * valueAt(roots.grid, roots.perM, x, y);
-  const hand = nearTrunk(scene, x, y) ? weights.dig * scene.costs.handDigPerM : 0;
-  return trouble + hand + weights.harm * harmPerM(scene, x, y);
 }

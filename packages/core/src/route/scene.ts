@@ -77,13 +77,20 @@ function limitsOf({ limits, pipe, sourceInvertM }: RouteRequest): FallLimits {
 }
 
 /**
- * Lowest invert at an outlet: as asked for; else, where it comes out into the open, the ground there. What a basin or
- * another pipe takes is not known.
+ * Lowest invert at an outlet: as asked for; else, where it comes out into the open, no deeper than with its usual
+ * cover, from where a riser brings the water up under a grate (common practice on flat lots; the alternative says how
+ * far). What a basin or another pipe takes is not known.
  */
-function leastInvert(site: Site, request: RouteRequest, place: RoutePlace, groundM: number | null): number | null {
+function leastInvert(
+  site: Site,
+  request: RouteRequest,
+  place: RoutePlace,
+  groundM: number | null,
+  coveredM: number,
+): number | null {
   if (request.outletInvertM !== undefined) return request.outletInvertM;
   const open = 'position' in place || site.fittings.some(({ id, type }) => id === place.id && type === 'outlet');
-  return open ? groundM : null;
+  return open && groundM !== null ? groundM - coveredM : null;
 }
 
 function assumptionsOf(request: RouteRequest, limits: FallLimits, ground: GroundSurface): Assumption[] {
@@ -142,7 +149,7 @@ export function sceneOf(site: Site, request: RouteRequest): RouteScene {
     to: ends.map(([x, y], i) => ({
       x,
       y,
-      leastInvertM: leastInvert(site, request, request.to[i] as RoutePlace, ground.elevationAt(x, y)),
+      leastInvertM: leastInvert(site, request, request.to[i] as RoutePlace, ground.elevationAt(x, y), limits.minCoverM + limits.pipeHeightM),
     })),
     assumed: assumptionsOf(request, limits, ground),
   };

@@ -1,12 +1,7 @@
 import type { Point } from '../geometry/disc-less-strip.js';
 import type { CostField } from './cost-field.js';
+import { type Corner, cheapestChain, withoutStraights } from './cheapest-chain.js';
 import { type Guides, guided, guidesOf } from './guides.js';
-
-/**
- * What a turn costs at b, coming from a and going on to c. `first` and `last` say whether a or c are ends of the
- * path. Where it cannot be made at all, a price so high that any other turn is better.
- */
-export type Corner = (a: Point, b: Point, c: Point, first: boolean, last: boolean) => number;
 
 export interface SmoothOptions {
   readonly lengthPrice?: number;
@@ -16,13 +11,16 @@ export interface SmoothOptions {
 
 /** Furthest a vertex is moved at once, in cells, and the least, metres. */
 const FIRST_STEP_CELLS = 2;
-const LAST_STEP_M = 0.004;
+const LAST_STEP_M = 0.008;
 /** A change counts from this share of the whole cost on. */
 const WORTH = 1e-7;
 /** A vertex more must save this share. */
-const WORTH_A_VERTEX = 2e-5;
+const WORTH_A_VERTEX = 1e-4;
 /** No path of a lot needs more. */
 const MOST_VERTICES = 60;
+/** Steps by which neighbours of a vertex that was taken out are moved, metres. */
+const FIRST_MEND_M = 2;
+const LAST_MEND_M = 0.05;
 /** Rounds at one step before it is halved. */
 const ROUNDS = 6;
 
@@ -31,11 +29,22 @@ const DIRECTIONS: readonly Point[] = Array.from({ length: 8 }, (_, i) => [
   Math.sin((i * Math.PI) / 4),
 ]);
 
+/** Values of the places `from` to `to` that lie within a path. */
+function turnsBy(count: number, from: number, to: number, value: (i: number) => number): number[] {
+  const values: number[] = [];
+  for (let i = Math.max(0, from); i <= Math.min(count - 1, to); i++) values.push(value(i));
+  return values;
+}
+
 /** A path being drawn straight, with the price of its parts. */
 class Smoother {
   points: Point[];
   cost = Infinity;
   private readonly guides: Guides;
+  /** Price of the straight from each point to the next, of the turn at each, and of the whole besides. */
+  private straights: number[] = [];
+  private turns: number[] = [];
+  private besides = 0;
 
   constructor(
     private readonly field: CostField,
@@ -44,7 +53,7 @@ class Smoother {
   ) {
     this.points = [...points];
     this.guides = guidesOf(field);
-    this.cost = this.priceOf(this.points);
+    this.priceAll();
   }
 
   private straight(a: Point, b: Point): number {
@@ -53,6 +62,7 @@ class Smoother {
     return lengthPrice ? cost + lengthPrice * Math.hypot(b[0] - a[0], b[1] - a[1]) : cost;
   }
 
+  /** Price of the turn at `i`, of points that may be others than the path's. */
   private turn(points: readonly Point[], i: number): number {
     const { corner } = this.options;
     if (corner === undefined || i <= 0 || i >= points.length - 1) return 0;
@@ -60,69 +70,71 @@ class Smoother {
     return corner(a, b, c, i === 1, i === points.length - 2);
   }
 
-  /** Straights from point `from` to point `to` and the turns that hang on them. */
-  private partOf(points: readonly Point[], from: number, to: number): number {
-    let sum = 0;
-    for (let i = from; i < to; i++) {
-      sum += this.straight(points[i] as Point, points[i + 1] as Point);
-      if (sum === Infinity) return sum;
-    }
-    if (this.options.corner) for (let i = from; i <= to; i++) sum += this.turn(points, i);
-    return sum;
+  private priceAll(): void {
+    const { points } = this;
+    this.straights = points.slice(1).map((b, i) => this.straight(points[i] as Point, b));
+    this.turns = points.map((_, i) => this.turn(points, i));
+    const sum = this.straights.reduce((a, b) => a + b, 0);
+    this.besides = sum < Infinity ? (this.options.whole?.(points) ?? 0) : 0;
+    this.cost = this.turns.reduce((a, b) => a + b, sum + this.besides);
   }
 
-  private priceOf(points: readonly Point[]): number {
-    const sum = this.partOf(points, 0, points.length - 1);
-    return sum < Infinity ? sum + (this.options.whole?.(points) ?? 0) : sum;
+  private sumOf(values: readonly number[], from: number, to: number): number {
+    let sum = 0;
+    for (let i = Math.max(0, from); i < Math.min(to, values.length); i++) sum += values[i] as number;
+    return sum;
   }
 
   /** Puts `instead` in the place of the points after `from` and before `to`, if that saves at least `least`. */
   private replace(from: number, to: number, instead: readonly Point[], least: number): boolean {
-    const next = [...this.points.slice(0, from + 1), ...instead, ...this.points.slice(to)];
     const { corner, whole } = this.options;
+    const ends = [this.points[from] as Point, ...instead, this.points[to] as Point];
     // turns of the neighbours change with the lengths and bearings of their straights
-    const margin = corner ? 1 : 0;
-    const low = Math.max(0, from - margin);
-    const before = this.partOf(this.points, low, Math.min(this.points.length - 1, to + margin));
-    const gone = to - from - 1 - instead.length;
-    const after = this.partOf(next, low, Math.min(next.length - 1, to - gone + margin));
-    if (!(after < before - least) && whole === undefined) return false;
-    if (after === Infinity) return false;
-    const cost = whole === undefined ? this.cost + after - before : this.priceOf(next);
-    if (!(cost < this.cost - least)) return false;
+    const before = this.sumOf(this.straights, from, to) + this.sumOf(this.turns, from - 1, to + 2);
+    // what lies besides is never below nothing: more than all of it can't be made up for
+    const most = before - least + this.besides;
+    const straights: number[] = [];
+    let after = 0;
+    for (let i = 0; i + 1 < ends.length; i++) {
+      straights.push(this.straight(ends[i] as Point, ends[i + 1] as Point));
+      after += straights[i] as number;
+      if (!(after < most) || after === Infinity) return false;
+    }
+    const next = [...this.points.slice(0, from + 1), ...instead, ...this.points.slice(to)];
+    const last = from + 1 + instead.length;
+    const near = corner ? turnsBy(next.length, from - 1, last + 1, (i) => this.turn(next, i)) : [];
+    for (const turn of near) after += turn;
+    if (!(after < most)) return false;
+    const besides = whole?.(next) ?? 0;
+    const saved = before + this.besides - after - besides;
+    if (!(saved > least)) return false;
     this.points = next;
-    this.cost = cost;
+    this.straights.splice(from, to - from, ...straights);
+    const first = Math.max(0, from - 1);
+    if (corner) this.turns.splice(first, Math.min(this.turns.length, to + 2) - first, ...near);
+    else this.turns = next.map(() => 0);
+    this.besides = besides;
+    this.cost -= saved;
     return true;
   }
 
-  /** The cheapest chain through some of the points (a shortest path over them in order). */
+  /** Takes the chain `kept` if it is no dearer. */
+  private take(kept: readonly Point[]): void {
+    const all = { points: this.points, cost: this.cost };
+    this.points = [...kept];
+    this.priceAll();
+    if (this.cost <= all.cost * (1 + WORTH)) return;
+    this.points = all.points;
+    this.priceAll();
+  }
+
+  /** The cheapest chain through some of the points, turns and all. */
   thin(): void {
-    const { points } = this;
-    const n = points.length;
-    if (n < 3) return;
-    const best = new Float64Array(n).fill(Infinity);
-    const before = new Int32Array(n).fill(-1);
-    best[0] = 0;
-    for (let k = 1; k < n; k++) {
-      for (let i = k - 1; i >= 0; i--) {
-        const so = best[i] as number;
-        if (so >= (best[k] as number)) continue;
-        const cost = so + this.straight(points[i] as Point, points[k] as Point) * (1 + 1e-9 * (n - k + i));
-        if (cost < (best[k] as number)) {
-          best[k] = cost;
-          before[k] = i;
-        }
-      }
-    }
-    if (best[n - 1] === Infinity) return;
-    const kept: Point[] = [];
-    for (let at = n - 1; at >= 0; at = before[at] as number) kept.push(points[at] as Point);
-    kept.reverse();
-    const cost = this.priceOf(kept);
-    if (cost <= this.cost * (1 + WORTH)) {
-      this.points = kept;
-      this.cost = cost;
-    }
+    const { corner } = this.options;
+    const points = withoutStraights(this.points);
+    if (points.length < 3) return this.take(points);
+    const kept = cheapestChain(points, (a, b) => this.straight(a, b), corner);
+    if (kept !== null) this.take(kept);
   }
 
   /** Tries to move one vertex about `step`. */
@@ -146,6 +158,40 @@ class Smoother {
       if (this.replace(i - 1, i + 1, [], -WORTH * this.cost)) dropped = true;
     }
     return dropped;
+  }
+
+  /** Moves a straight aside as a whole. */
+  private slide(i: number, step: number): boolean {
+    const [a, b] = [this.points[i], this.points[i + 1]] as [Point, Point];
+    const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+    if (length === 0) return false;
+    const [nx, ny] = [(-(b[1] - a[1]) * step) / length, ((b[0] - a[0]) * step) / length];
+    return [1, -1].some((side) =>
+      this.replace(
+        i - 1,
+        i + 2,
+        [
+          [a[0] + side * nx, a[1] + side * ny],
+          [b[0] + side * nx, b[1] + side * ny],
+        ],
+        WORTH * this.cost,
+      ),
+    );
+  }
+
+  /** Takes a vertex out and lets its neighbours find new places: kept where the path is the better for it. */
+  private mend(): void {
+    for (let i = this.points.length - 2; i > 0; i--) {
+      if (i > this.points.length - 2) continue;
+      const all = { points: this.points, cost: this.cost };
+      if (!this.replace(i - 1, i + 1, [], -Infinity)) continue;
+      for (let step = FIRST_MEND_M; step >= LAST_MEND_M; step /= 2) {
+        for (const k of [i - 1, i]) if (k > 0 && k < this.points.length - 1) this.move(k, step);
+      }
+      if (this.cost < all.cost * (1 - WORTH)) continue;
+      this.points = all.points;
+      this.priceAll();
+    }
   }
 
   /** Bends straights outward or inward by `step` at their middle, where that saves enough. */
@@ -204,13 +250,14 @@ class Smoother {
       for (let round = 0; round < ROUNDS; round++) {
         let changed = false;
         for (let i = 1; i < this.points.length - 1; i++) changed = this.move(i, step) || changed;
+        for (let i = 1; i < this.points.length - 2; i++) changed = this.slide(i, step) || changed;
         changed = this.drop() || changed;
         if (!changed) break;
       }
-      if (step > 0.02) {
-        this.cut();
-        this.bend(step);
-      }
+      if (step <= LAST_MEND_M) continue;
+      if (this.options.corner) this.mend();
+      this.cut();
+      this.bend(step);
     }
     this.drop();
   }

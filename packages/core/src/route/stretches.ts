@@ -1,11 +1,11 @@
 import { chordOf } from '../geometry/chord.js';
 import type { Point } from '../geometry/disc-less-strip.js';
 import type { RouteCrossing, RouteStretch, RouteSurface, RouteWay } from '../model/route.js';
-import { harmLimits } from '../tables/harm-limits.js';
 import { routeNumbers } from '../tables/route-numbers.js';
 import { addCrossings, distanceToEdges, holds } from './shapes.js';
 import type { RouteScene } from './scene.js';
 import type { SurfaceArea } from './scene-obstacles.js';
+import { handDigOf } from './scene-trees.js';
 import { nearTrunk } from './scene-weights.js';
 
 /** Stretches shorter than this are one with their neighbour, metres. */
@@ -15,9 +15,8 @@ const LEAST_M = 0.05;
 function changes(scene: RouteScene, a: Point, b: Point): number[] {
   const stops = [0, 1];
   for (const { shape } of scene.obstacles.surfaces) addCrossings(shape, ...a, ...b, stops);
-  for (const { x, y, stemDiameterM } of scene.trees) {
-    const radius = harmLimits.arboristDiameters.value * stemDiameterM + scene.trenchWidthM / 2;
-    const chord = chordOf(...a, ...b, x, y, radius);
+  for (const tree of scene.trees) {
+    const chord = chordOf(...a, ...b, tree.x, tree.y, handDigOf(tree) + scene.trenchWidthM / 2);
     if (chord !== null) stops.push(...chord);
   }
   const handM = routeNumbers.utilityHandDigM.value;

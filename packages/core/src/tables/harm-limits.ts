@@ -1,4 +1,5 @@
 import { cite } from '../sources/cited.js';
+import { fromInches } from '../units/length.js';
 
 /** Limits of harm by a trench that stand in no other relation. */
 export const harmLimits = {
@@ -23,4 +24,6 @@ export const harmLimits = {
     'judgement',
     'extension pages call 25 to 30 % of the root circle major damage',
   ),
+  /** Roots from this thickness on are not cut without an arborist. */
+  askBeforeCuttingM: cite(fromInches(2), 'common-practice', 'memory', '2 in; British practice has 1 in'),
 } as const;

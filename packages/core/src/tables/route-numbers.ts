@@ -19,12 +19,22 @@ export const routeNumbers = {
   /** A crossing flatter than this is said so, degrees. */
   squareEnoughDegrees: cite(60, 'our-judgement', 'judgement', 'near a right angle'),
   /** Bends that fittings make, degrees. */
-  fittingTurn: cite(22.5, 'common-practice', 'memory', 'eighth, quarter and sixteenth bends: 45, 90 and 22.5 degrees'),
+  fittingTurn: cite(
+    22.5,
+    'common-practice',
+    'memory',
+    'eighth, quarter and sixteenth bends: 45, 90 and 22.5 degrees',
+  ),
   /** A rigid line may turn this much without a fitting, degrees. */
   jointTurn: cite(1.5, 'our-judgement', 'judgement', 'play of the joints on either side'),
   /** Least radius of a coil laid round a bend, in pipe diameters. */
   coilRadiusDiameters: cite(8, 'our-judgement', 'judgement', 'single-wall coils bend tighter, but flatten'),
-  fusedRadiusDiameters: cite(30, 'common-practice', 'memory', '25 to 30 outside diameters for fused pipe in the cold'),
+  fusedRadiusDiameters: cite(
+    30,
+    'common-practice',
+    'memory',
+    '25 to 30 outside diameters for fused pipe in the cold',
+  ),
   /** Worth of the harm to a tree beside its no-dig circle, against the price of the trench itself. */
   treeHarmShare: cite(1, 'our-judgement', 'judgement', 'as dear again as the trench'),
   /** Dig-up where roots came in, metres of trench. */

@@ -31,7 +31,12 @@ export const swellShares = {
 
 /** What a crew of two with a small digger gets done in an hour. */
 export const crewRates = {
-  machineDigM3PerHour: cite(3, 'our-judgement', 'judgement', 'between a cautious 2.5 and an easy 6 from trade forums'),
+  machineDigM3PerHour: cite(
+    3,
+    'our-judgement',
+    'judgement',
+    'between a cautious 2.5 and an easy 6 from trade forums',
+  ),
   handDigM3PerHour: cite(0.25, 'our-judgement', 'judgement', 'among roots: 10 to 25 ft a day for two'),
   boreMPerHour: cite(3, 'our-judgement', 'judgement', 'pits not counted'),
   borePitHours: cite(1.5, 'our-judgement', 'judgement', 'each'),

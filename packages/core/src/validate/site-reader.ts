@@ -29,13 +29,21 @@ interface ReadFeature {
 
 /** A collection's own members, by value. */
 interface Head {
+  readonly members: FeatureCollection;
   readonly key: string;
   readonly info: SiteInfo;
   readonly issues: readonly Issue[];
 }
 
 /** Values of a collection without its features. */
-const membersOf = (collection: FeatureCollection): FeatureCollection => ({ ...collection, features: [] });
+const membersOf = (collection: FeatureCollection): FeatureCollection => ({ ...collection, features: NONE });
+const NONE: Feature[] = [];
+
+/** True where every member is the very one of before. */
+function areSame(a: FeatureCollection, b: FeatureCollection): boolean {
+  const names = Object.keys(b) as (keyof FeatureCollection)[];
+  return names.length === Object.keys(a).length && names.every((name) => a[name] === b[name]);
+}
 
 /**
  * Reads one collection again and again while it is edited. A feature that is the very object of before, at the
@@ -64,14 +72,19 @@ export class SiteReader {
   private headOf(collection: FeatureCollection): Head | null {
     if (collection.bbox !== undefined) return null;
     const members = membersOf(collection);
+    // a picture under the sketch may be megabytes of text: it is not written out where nothing was exchanged
+    if (this.head && areSame(this.head.members, members)) return this.head;
     const key = JSON.stringify(members);
-    if (this.head?.key === key) return this.head;
+    if (this.head?.key === key) {
+      this.head = { ...this.head, members };
+      return this.head;
+    }
     const gated = gate(this.file, members);
     const issues = new EveryIssue();
     for (const issue of [...gated.issues, ...collectionIssues(this.file, gated)]) issues.add(issue);
     const info = siteInfoOf([{ file: this.file, root: gated.root }], issues);
     this.read = new WeakMap();
-    this.head = { key, info, issues: issues.found };
+    this.head = { members, key, info, issues: issues.found };
     return this.head;
   }
 

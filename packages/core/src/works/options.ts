@@ -1,27 +1,15 @@
-import type { Dig } from '../model/dig.js';
 import type { LearnedModel } from '../model/learned.js';
 import type { PriceList, PriceTerms } from '../model/prices.js';
-import type { LonLat } from '../model/site.js';
+import type { RouteAlternative, RoutePipe } from '../model/route.js';
 import type { OwnerLimits } from '../model/works.js';
 import type { QuantityUnits } from '../quantities/wording.js';
-import type { JointKey, MaterialKey } from '../tables/pipe-row.js';
+import type { MaterialKey } from '../tables/pipe-row.js';
 import type { Assumed } from './assumptions.js';
 
-/** A line laid elsewhere in place of the stretch: one alternative of a route, as it is dug. */
+/** A line laid elsewhere in place of the stretch: one alternative of `planRoute`, and the pipe it was planned with. */
 export interface NewRoute {
-  readonly name: string;
-  /** From the upper end down. */
-  readonly path: readonly LonLat[];
-  readonly digs: readonly Dig[];
-  readonly material: MaterialKey;
-  readonly sizeM: number;
-  readonly joint?: JointKey;
-  readonly pieceM?: number;
-  readonly perforated?: boolean;
-  readonly wrapped?: boolean;
-  /** Ground to the top of the pipe; null where not known. */
-  readonly depthStartM: number | null;
-  readonly depthEndM: number | null;
+  readonly alternative: RouteAlternative;
+  readonly pipe: RoutePipe;
 }
 
 export interface DecideOptions {

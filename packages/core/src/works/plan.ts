@@ -42,8 +42,12 @@ export interface Plan {
   readonly left: TroubleSlice | null;
   readonly work: ChoiceWork | null;
   readonly digs: readonly Dig[];
+  /** Laying length of new pipe; null: its usual one. */
+  readonly pieceM: number | null;
   /** The same as harm to trees is judged from. */
   readonly stretches: readonly HarmStretch[];
+  /** Measured already, in place of the digs; null: as the digs ask for. */
+  readonly measured: readonly Quantity[] | null;
   /** Visits and other things that are not dug. */
   readonly extras: readonly Quantity[];
   readonly visits: Visits;
@@ -62,7 +66,9 @@ export function asItIs({ site, stretch }: Case, id: ChoiceId): Plan {
     left: gravest,
     work: null,
     digs: [],
+    pieceM: null,
     stretches: [],
+    measured: null,
     extras: [],
     visits: 'look',
     felled: null,

@@ -103,17 +103,19 @@ export interface Renewal {
   readonly toM: number;
   /** A basin wherever another line meets the new pipe. */
   readonly basins: boolean;
+  /** Laying length; the pipe's usual one where not given. */
+  readonly pieceM?: number;
 }
 
 /** A stretch of pipe dug out and laid anew in its old place. */
-export function renewed(c: Case, id: Plan['id'], { pipe, fromM, toM, basins }: Renewal): Plan {
+export function renewed(c: Case, id: Plan['id'], { pipe, fromM, toM, basins, pieceM }: Renewal): Plan {
   const { drain } = c.stretch.line;
   const change: Partial<Drain> = {
     material: pipe,
     materialKnown: true,
     sizeM: c.sizeM,
     joint: null,
-    pieceM: null,
+    pieceM: pieceM ?? null,
     sealed: null,
     sealMPa: null,
     installedYear: c.nowYear,
@@ -141,6 +143,7 @@ export function renewed(c: Case, id: Plan['id'], { pipe, fromM, toM, basins }: R
     left: null,
     work: { fromM: split.stretch.fromM, toM: split.stretch.toM, pipe, sizeM: c.sizeM, fittings },
     digs,
+    pieceM: pieceM ?? null,
     stretches,
   };
 }

@@ -1,11 +1,11 @@
 import type { Chance } from '../model/result.js';
 import type { Site } from '../model/site.js';
-import type { RankOptions } from '../risk/context.js';
+import { type PreparedLine, prepareLine, type RankOptions, type RiskContext } from '../risk/context.js';
 import { chanceOf } from '../risk/interval.js';
+import { addLoad, Load } from '../risk/load.js';
 import { sampledChance } from '../risk/sampling.js';
-import { type ScoreColumns, scoreAll } from '../risk/score-all.js';
 import { seenContextOf } from '../risk/seen-context.js';
-import { linePreparer, RowSampler } from '../risk/spread-of-rows.js';
+import { RowSampler } from '../risk/spread-of-rows.js';
 
 /** A stretch of a line that odds are asked for. */
 export interface OddsPart {
@@ -22,56 +22,60 @@ export interface StretchOdds {
 }
 
 /** Horizons that are worked out; years between them lie on straight lines. */
-const HORIZONS: readonly number[] = [1, 2, 3, 5, 7, 10, 15, 20, 25, 35, 50];
+const HORIZONS: readonly number[] = [1, 3, 6, 10, 17, 25, 50];
+/** Those for which the range is told. */
+const RANGES: readonly number[] = [10, 25];
 export const MOST_YEARS = 50;
 /** The draws of the ranking. */
 const SEED = 20_240_229;
 
 type Scoring = Pick<RankOptions, 'asOf' | 'segmentM' | 'learned'>;
 
-interface WeightedRow {
-  readonly row: number;
+/** One segment of the stretch, ready to be scored. */
+interface Weighted {
+  readonly prepared: PreparedLine;
+  readonly segment: number;
   /** Share of the segment that lies in the stretch. */
   readonly share: number;
 }
 
-/** Rows of the parts, each with how much of it counts. */
-function rowsOf(
-  { context }: ReturnType<typeof seenContextOf>,
-  columns: ScoreColumns,
-  parts: readonly OddsPart[],
-): WeightedRow[] {
-  const rows: WeightedRow[] = [];
-  for (let row = 0; row < columns.count; row++) {
-    const line = context.lines.at(columns.line[row] as number);
-    const segment = line.segments[columns.segment[row] as number] as { fromM: number; toM: number };
-    for (const { drainId, fromM, toM } of parts) {
-      if (line.drain.id !== drainId) continue;
+function segmentsOf(context: RiskContext, parts: readonly OddsPart[]): Weighted[] {
+  const found: Weighted[] = [];
+  for (const { drainId, fromM, toM } of parts) {
+    const number = context.site.drains.findIndex(({ id }) => id === drainId);
+    const line = context.lines.at(number);
+    const prepared = prepareLine(context, line);
+    line.segments.forEach((segment, i) => {
       const overlap = Math.min(segment.toM, toM) - Math.max(segment.fromM, fromM);
-      if (overlap > 0) rows.push({ row, share: Math.min(1, overlap / (segment.toM - segment.fromM)) });
-    }
+      const share = Math.min(1, overlap / (segment.toM - segment.fromM));
+      if (overlap > 0) found.push({ prepared, segment: i, share });
+    });
   }
-  return rows;
+  return found;
 }
 
-const expectedIn = (columns: ScoreColumns, rows: readonly WeightedRow[]): number =>
-  rows.reduce((sum, { row, share }) => sum + share * (columns.expected[row] as number), 0);
+function expectedIn(context: RiskContext, segments: readonly Weighted[]): number {
+  const load = new Load(context.field.moments, 0);
+  let sum = 0;
+  for (const { prepared, segment, share } of segments) {
+    const { first } = prepared.inputs.openings;
+    load.clear(prepared.near.count);
+    addLoad(prepared.inputs, first[segment] as number, first[segment + 1] as number, load);
+    sum += share * load.total;
+  }
+  return sum;
+}
 
 /** Range of the chance that anything comes into the stretch: draw by draw over all of its segments. */
-function sampled(site: Site, parts: readonly OddsPart[], scoring: Scoring, horizonYears: number): Chance {
-  const seen = seenContextOf(site, { ...scoring, horizonYears });
-  const columns = scoreAll(seen.context);
-  const rows = rowsOf(seen, columns, parts);
-  if (rows.length === 0) return { low: 0, likely: 0, high: 0 };
-  const sampler = new RowSampler(seen.context, SEED);
-  const prepare = linePreparer(seen.context);
+function rangeOf(context: RiskContext, segments: readonly Weighted[], expected: number): Chance {
+  const sampler = new RowSampler(context, SEED);
   let sum: Float64Array | null = null;
-  for (const { row, share } of rows) {
-    const draws = sampler.sample(prepare(columns.line[row] as number), columns.segment[row] as number);
+  for (const { prepared, segment, share } of segments) {
+    const draws = sampler.sample(prepared, segment);
     const before: Float64Array = sum ?? new Float64Array(draws.length);
     sum = before.map((value, d) => value + share * (draws[d] as number));
   }
-  return sampledChance(sum as Float64Array, expectedIn(columns, rows));
+  return sum === null ? { low: 0, likely: 0, high: 0 } : sampledChance(sum, expected);
 }
 
 /** What a horizon gave at whole years, on straight lines between; never falling. */
@@ -90,15 +94,16 @@ function byYear(points: readonly (readonly [year: number, expected: number])[]):
 
 /** The odds of a stretch under the model, trees growing and clocks running. */
 export function stretchOdds(site: Site, parts: readonly OddsPart[], scoring: Scoring): StretchOdds {
+  const ranges = new Map<number, Chance>();
   const points = HORIZONS.map((horizonYears) => {
-    const seen = seenContextOf(site, { ...scoring, horizonYears });
-    const columns = scoreAll(seen.context);
-    return [horizonYears, expectedIn(columns, rowsOf(seen, columns, parts))] as const;
+    const { context } = seenContextOf(site, { ...scoring, horizonYears });
+    const segments = segmentsOf(context, parts);
+    const expected = expectedIn(context, segments);
+    if (RANGES.includes(horizonYears)) ranges.set(horizonYears, rangeOf(context, segments, expected));
+    return [horizonYears, expected] as const;
   });
-  return {
-    expectedBy: byYear(points),
-    chance: { '10': sampled(site, parts, scoring, 10), '25': sampled(site, parts, scoring, 25) },
-  };
+  const [ten, later] = RANGES.map((years) => ranges.get(years) as Chance) as [Chance, Chance];
+  return { expectedBy: byYear(points), chance: { '10': ten, '25': later } };
 }
 
 /** A chance with events of a further, certain rate added. */

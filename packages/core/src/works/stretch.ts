@@ -94,6 +94,7 @@ export function targetOf(stretch: Stretch): WorkTarget {
     fromM,
     toM,
     lengthM: toM - fromM,
+    lineLengthM: line.lengthM,
     segmentIds,
     material: line.drain.material,
     sizeM: line.drain.sizeM,

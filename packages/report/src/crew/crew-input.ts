@@ -1,4 +1,4 @@
-import type { Quantity, RankResult, SegmentResult, Site } from '@rootreach/core';
+import type { Choice, RankResult, SegmentResult, Site } from '@rootreach/core';
 import type { Units } from '../say/lengths.js';
 import type { Language } from '../words/words.js';
 
@@ -8,8 +8,8 @@ export interface CrewInput {
   readonly result: RankResult;
   /** The stretch that is to be dug. */
   readonly segment: SegmentResult;
-  /** What the job takes, from the choice that was made; the part is left out where not given. */
-  readonly quantities?: readonly Quantity[];
+  /** What was chosen, from `decide`; its quantities are left out where not given. */
+  readonly choice?: Choice;
   readonly language: Language;
   readonly units: Units;
   readonly by?: string;

@@ -1,10 +1,12 @@
-import type { LineResult, Quantity } from '@rootreach/core';
+import type { LineResult } from '@rootreach/core';
 import { lotPicture } from '../draw/lot-picture.js';
 import { profilePicture } from '../draw/profile-picture.js';
 import { el, join, type Markup, text } from '../markup/markup.js';
 import { cautionsPart, signPart } from '../page/closing.js';
 import { headLine, part, wholePage } from '../page/frame.js';
+import { keyOf } from '../page/key.js';
 import { trenchConditions } from '../page/trench-conditions.js';
+import { amountSaid } from '../say/amounts.js';
 import { dateSaid } from '../say/dates.js';
 import { length, small } from '../say/lengths.js';
 import { speciesOf } from '../say/trees-said.js';
@@ -19,7 +21,9 @@ const lineOf = ({ result, segment }: CrewInput): LineResult | undefined =>
 /** A table with a heading a column. */
 function table(heads: readonly string[], rows: readonly (readonly string[])[]): Markup {
   const cell = (said: string, i: number): Markup =>
-    i === 0 ? el('th', { scope: 'row' }, text(said)) : el('td', {}, text(said));
+    i === 0
+      ? el('th', { scope: 'row' }, text(said))
+      : el('td', i < heads.length - 1 ? { class: 'keep' } : {}, text(said));
   return el(
     'div',
     { class: 'wide' },
@@ -81,11 +85,26 @@ function factsPart(input: CrewInput, words: Words): Markup {
           ),
     ],
   ];
-  const body = rows.map(([name, value]) =>
-    el('tr', {}, el('th', { scope: 'row' }, text(name)), el('td', {}, text(value))),
+  const half = Math.ceil(rows.length / 2);
+  return part(
+    dig.title,
+    '',
+    el('div', { class: 'two' }, facts(rows.slice(0, half)), facts(rows.slice(half))),
   );
-  return part(dig.title, '', el('table', { class: 'facts' }, el('tbody', {}, body)));
 }
+
+const facts = (rows: readonly (readonly [string, string])[]): Markup =>
+  el(
+    'table',
+    { class: 'facts' },
+    el(
+      'tbody',
+      {},
+      rows.map(([name, value]) =>
+        el('tr', {}, el('th', { scope: 'row' }, text(name)), el('td', {}, text(value))),
+      ),
+    ),
+  );
 
 /** Utilities that the sketch shows nearer than this cross the trench, metres. */
 const CROSSES_M = 0.3;
@@ -131,20 +150,15 @@ function treesPart(input: CrewInput, words: Words): Markup {
   return part(trees.title, '', ...stop, table(heads, rows));
 }
 
-const amount = ({ quantity, unit }: Quantity): string => `${Math.round(quantity * 100) / 100} ${unit}`;
-
-function quantitiesPart({ quantities }: CrewInput, words: Words): Markup | null {
-  if (quantities === undefined) return null;
-  const { title, item, amount: head, none } = words.crew.quantities;
-  if (quantities.length === 0) return part(title, '', el('p', {}, text(none)));
-  return part(
-    title,
-    '',
-    table(
-      [item, head],
-      quantities.map((quantity) => [quantity.text, amount(quantity)]),
-    ),
+function quantitiesPart({ choice, units }: CrewInput, words: Words): Markup | null {
+  if (choice === undefined) return null;
+  const { title, none } = words.crew.quantities;
+  const heading = `${title}: ${words.owner.choices.names[choice.id]}`;
+  if (choice.quantities.length === 0) return part(heading, '', el('p', {}, text(none)));
+  const rows = choice.quantities.map((quantity) =>
+    el('li', {}, el('span', {}, text(quantity.text)), el('b', {}, text(amountSaid(quantity, units, words)))),
   );
+  return part(heading, '', el('ul', { class: 'amounts' }, rows));
 }
 
 function checksPart(words: Words): Markup {
@@ -169,7 +183,7 @@ function checksPart(words: Words): Markup {
 }
 
 /** How high the plan stands on the crew's sheet, in the drawing's own pixels. */
-const PLAN_HEIGHTS = { least: 200, most: 268 };
+const PLAN_HEIGHTS = { least: 230, most: 262 };
 
 /**
  * The sheet that goes into the trench: where to dig and how deep, utilities, limits by the trees, quantities, checks
@@ -188,7 +202,12 @@ export function crewSheet(input: CrewInput): string {
     headLine(words.crew.title, result, dateSaid(result.asOf, words), words),
     el('h1', {}, text(words.crew.whole(segment.id))),
     factsPart(input, words),
-    el('div', { class: 'plan' }, lotPicture({ ...input, words, heights: PLAN_HEIGHTS })),
+    el(
+      'div',
+      { class: 'plan' },
+      lotPicture({ ...input, words, heights: PLAN_HEIGHTS, close: true }),
+      keyOf(input, words),
+    ),
     el('div', { class: 'plan' }, join(profile)),
   );
   const quantities = quantitiesPart(input, words);

@@ -20,6 +20,7 @@ const meet = (a: Box, b: Box): boolean =>
 /** Room for labels on a drawing: none runs over another or over the edge. */
 export class LabelRoom {
   private readonly taken: Box[] = [];
+  private readonly soft: Box[] = [];
 
   constructor(
     private readonly width: number,
@@ -31,14 +32,23 @@ export class LabelRoom {
     this.taken.push({ left, top, right, bottom });
   }
 
+  /** Keeps a small place free as long as there is room elsewhere: what is drawn there should not be covered. */
+  spare(x: number, y: number, half: number): void {
+    this.soft.push({ left: x - half, top: y - half, right: x + half, bottom: y + half });
+  }
+
   /** The first of the middles at which a label has room, which is then taken; null where there is none. */
   place(label: string, size: number, middles: readonly Xy[]): Xy | null {
+    return this.find(label, size, middles, this.soft) ?? this.find(label, size, middles, []);
+  }
+
+  private find(label: string, size: number, middles: readonly Xy[], soft: readonly Box[]): Xy | null {
     const half = widthOf(label, size) / 2 + 2;
     for (const [x, y] of middles) {
       const box = { left: x - half, right: x + half, top: y - 0.62 * size, bottom: y + 0.62 * size };
       const inside =
         box.left >= 3 && box.right <= this.width - 3 && box.top >= 3 && box.bottom <= this.height - 3;
-      if (!inside || this.taken.some((other) => meet(box, other))) continue;
+      if (!inside || [...this.taken, ...soft].some((other) => meet(box, other))) continue;
       this.taken.push(box);
       return [x, y];
     }

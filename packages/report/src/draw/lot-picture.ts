@@ -19,9 +19,11 @@ export interface LotPictureInput {
   readonly words: Words;
   /** Least and greatest height in the drawing's own pixels, 560 wide. */
   readonly heights?: { readonly least: number; readonly most: number };
+  /** The stretch and what lies about it, instead of the whole lot; then every fitting is named. */
+  readonly close?: boolean;
 }
 
-const HEIGHTS = { least: 300, most: 372 };
+const HEIGHTS = { least: 290, most: 356 };
 const SPOT: LabelKind = { size: 15, fill: ink.pen, weight: 700 };
 const TREE: LabelKind = { size: 12, fill: ink.tree, italic: true };
 const PLACE: LabelKind = { size: 11, fill: ink.soft, spacing: 0.6 };
@@ -51,16 +53,17 @@ function ringOf(view: View, segment: SegmentResult, room: LabelRoom, words: Word
   const pen = { fill: 'none', stroke: ink.pen, 'stroke-linecap': 'round' } as const;
   room.take(x - rx, y - ry, x + rx, y + ry);
   const label = words.picture.spot;
-  const reach = Math.max(rx, ry) * 0.2;
-  const middles = [10, 26, 44].flatMap((away) =>
-    middlesAbout([x, y], label, SPOT.size, away).map(([mx, my]): Xy => {
-      const [dx, dy] = [mx - x, my - y];
-      return [
-        x + dx + Math.sign(Math.round(dx)) * rx,
-        y + dy + Math.sign(Math.round(dy)) * (ry + reach - rx * 0.1),
-      ];
-    }),
-  );
+  const half = widthOf(label, SPOT.size) / 2;
+  const middles = [6, 16, 30].flatMap((away): Xy[] => [
+    [x + rx + half + away, y],
+    [x - rx - half - away, y],
+    [x, y + ry + SPOT.size / 2 + away],
+    [x, y - ry - SPOT.size / 2 - away],
+    [x + rx + half + away, y + ry],
+    [x - rx - half - away, y + ry],
+    [x + rx + half + away, y - ry],
+    [x - rx - half - away, y - ry],
+  ]);
   const at = room.place(label, SPOT.size, middles);
   return [
     el('path', { d: drawnEllipse(`${segment.id} a`, [x, y], [rx, ry], 0.05), ...pen, 'stroke-width': 2.2 }),
@@ -103,28 +106,53 @@ function placeNames(view: View, { obstacles }: Site, room: LabelRoom): Markup[] 
   });
 }
 
+/** Steps along the lines, in the drawing's pixels, at which names keep clear of them. */
+const SPARE_STEP = 10;
+
+/** Where names should not lie: along the lines, on stems and fittings. */
+function pointsToSpare(view: View, { site, result }: LotPictureInput): Xy[] {
+  const alongLines = site.drains.flatMap(({ path }) => {
+    const points = path.map(view.at);
+    return points.flatMap(([x, y], i): Xy[] => {
+      const [toX, toY] = points[i + 1] ?? [x, y];
+      const steps = Math.max(1, Math.ceil(Math.hypot(toX - x, toY - y) / SPARE_STEP));
+      return Array.from({ length: steps }, (_, k) => [
+        x + ((toX - x) * k) / steps,
+        y + ((toY - y) * k) / steps,
+      ]);
+    });
+  });
+  const stems = result.trees.map(({ lon, lat }) => view.at([lon, lat]));
+  const fittings = site.fittings.map(({ position }) => view.at(position));
+  return [...alongLines, ...stems, ...fittings].filter(view.holds);
+}
+
 function treeNames(view: View, input: LotPictureInput, room: LabelRoom): Markup[] {
   const { result, segment, words } = input;
   const shares = new Map(segment?.trees.map(({ id, share }) => [id, share]));
+  const said = new Set<string>();
   const order = [...result.trees].sort((a, b) => (shares.get(b.id) ?? 0) - (shares.get(a.id) ?? 0));
   return order.flatMap((tree) => {
     const point = view.at([tree.lon, tree.lat]);
     if (!view.holds(point)) return [];
     const label = words.tree(tree.name, speciesOf(input.site, tree.id));
+    // a row of the same kind is named once
+    if (said.has(label) && (shares.get(tree.id) ?? 0) < SEEN_SHARE) return [];
+    said.add(label);
     const at = room.place(label, TREE.size, middlesAbout(point, label, TREE.size, 6));
     return at === null ? [] : [labelAt(at, label, TREE)];
   });
 }
 
-/** The way in that the crew would use. */
-function wayInName(view: View, { site, segment }: LotPictureInput, room: LabelRoom): Markup[] {
-  const way = site.fittings.find(({ id }) => id === segment?.reach.from);
-  if (way === undefined) return [];
-  const point = view.at(way.position);
-  const at = view.holds(point)
-    ? room.place(way.id, FITTING.size, middlesAbout(point, way.id, FITTING.size, 6))
-    : null;
-  return at === null ? [] : [labelAt(at, way.id, FITTING)];
+/** The way in that the crew would use; all fittings on a plan of the spot alone. */
+function fittingNames(view: View, { site, segment, close }: LotPictureInput, room: LabelRoom): Markup[] {
+  const named = site.fittings.filter(({ id }) => close === true || id === segment?.reach.from);
+  return named.flatMap(({ id, position }) => {
+    const point = view.at(position);
+    if (!view.holds(point)) return [];
+    const at = room.place(id, FITTING.size, middlesAbout(point, id, FITTING.size, 10));
+    return at === null ? [] : [labelAt(at, id, FITTING)];
+  });
 }
 
 /** A length that fits, in whole tens or fives. */
@@ -189,14 +217,15 @@ function northArrow(view: View, words: Words, room: LabelRoom): Markup[] {
  */
 export function lotPicture(input: LotPictureInput): Markup {
   const { site, result, segment, units, words } = input;
-  const view = viewOf(site, spotOf(input), input.heights ?? HEIGHTS);
+  const view = viewOf(site, spotOf(input), input.heights ?? HEIGHTS, input.close ?? false);
   const room = new LabelRoom(view.width, view.height);
+  for (const [x, y] of pointsToSpare(view, input)) room.spare(x, y, 5);
   const north = northArrow(view, words, room);
   const bar = scaleBar(view, units, room);
   const ring = segment === undefined ? [] : ringOf(view, segment, room, words);
   const names = [
     ...treeNames(view, input, room),
-    ...wayInName(view, input, room),
+    ...fittingNames(view, input, room),
     ...placeNames(view, site, room),
   ];
   const attributes = {
@@ -222,5 +251,14 @@ export function lotPicture(input: LotPictureInput): Markup {
     ring,
     bar,
     north,
+    el('rect', {
+      x: 0.6,
+      y: 0.6,
+      width: view.width - 1.2,
+      height: Math.round(view.height) - 1.2,
+      fill: 'none',
+      stroke: ink.ink,
+      'stroke-width': 1.2,
+    }),
   );
 }

@@ -4,9 +4,9 @@ import type { Words } from '../words/words.js';
 import { ink } from './ink.js';
 import { WIDTH } from './view.js';
 
-const HEIGHT = 190;
-const LEFT = 54;
-const RIGHT = 118;
+const HEIGHT = 176;
+const LEFT = 66;
+const RIGHT = 132;
 const TOP = 14;
 const BOTTOM = 40;
 
@@ -40,7 +40,7 @@ export function oddsCurve({ odds, horizonYears, words }: OddsCurveInput): Markup
   const line = (part: 'low' | 'likely' | 'high'): string[] =>
     odds.map(({ yearsAhead, chance }) => `${near(x(yearsAhead))} ${near(y(chance[part]))}`);
   const label = (at: { x: number; y: number }, said: string, more: Record<string, string | number> = {}) =>
-    el('text', { ...at, 'font-size': 12, fill: ink.soft, ...more }, text(said));
+    el('text', { ...at, 'font-size': 13, fill: ink.soft, ...more }, text(said));
   const levels = [0, 2, 4, 6, 8, 10].flatMap((tens) => [
     el('line', {
       x1: LEFT,
@@ -50,14 +50,17 @@ export function oddsCurve({ odds, horizonYears, words }: OddsCurveInput): Markup
       stroke: tens === 0 ? ink.ink : ink.rule,
       'stroke-width': tens === 0 ? 1.2 : 0.7,
     }),
-    label({ x: LEFT - 8, y: y(tens / 10) + 4 }, String(tens), { 'text-anchor': 'end' }),
+    label({ x: LEFT - 8, y: y(tens / 10) + 4 }, tens === 10 ? words.owner.wait.inTen('10') : String(tens), {
+      'text-anchor': 'end',
+    }),
   ]);
   const ticks = Array.from({ length: Math.floor(years / 5) + 1 }, (_, i) => 5 * i).map((ahead) =>
     label({ x: x(ahead), y: TOP + high + 16 }, String(ahead), { 'text-anchor': 'middle' }),
   );
   const marked = odds.find(({ yearsAhead }) => yearsAhead === horizonYears);
   const ends = (['high', 'likely', 'low'] as const).map((part) => y(last?.chance[part] ?? 0));
-  const endsAt = apart(ends, 14);
+  const endsAt = apart(ends, 15);
+  const hasRange = odds.some(({ chance }) => chance.high > chance.low);
   const names = [words.picture.high, words.picture.likely, words.picture.low];
   return el(
     'svg',
@@ -80,7 +83,12 @@ export function oddsCurve({ odds, horizonYears, words }: OddsCurveInput): Markup
         }),
       ]),
     ]),
-    el('path', { d: `M${[...line('high'), ...line('low').reverse()].join('L')}Z`, fill: 'url(#odds-hatch)' }),
+    hasRange
+      ? el('path', {
+          d: `M${[...line('high'), ...line('low').reverse()].join('L')}Z`,
+          fill: 'url(#odds-hatch)',
+        })
+      : [],
     levels,
     el('path', {
       d: `M${line('likely').join('L')}`,
@@ -91,12 +99,15 @@ export function oddsCurve({ odds, horizonYears, words }: OddsCurveInput): Markup
     }),
     ticks,
     label({ x: LEFT + wide / 2, y: HEIGHT - 6 }, words.picture.years, { 'text-anchor': 'middle' }),
-    label({ x: 4, y: TOP + 4 }, words.picture.inTen),
-    names.map((name, i) =>
-      label({ x: LEFT + wide + 8, y: (endsAt[i] as number) + 4 }, name, {
-        fill: i === 1 ? ink.pen : ink.soft,
-        'font-weight': i === 1 ? 700 : 400,
-      }),
+    names.flatMap((name, i) =>
+      hasRange || i === 1
+        ? [
+            label({ x: LEFT + wide + 8, y: (endsAt[i] as number) + 4 }, name, {
+              fill: i === 1 ? ink.pen : ink.soft,
+              'font-weight': i === 1 ? 700 : 400,
+            }),
+          ]
+        : [],
     ),
     marked === undefined
       ? []

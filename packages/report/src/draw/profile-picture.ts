@@ -1,12 +1,13 @@
 import type { LineResult, RankResult, SegmentResult } from '@rootreach/core';
 import { toFeet } from '@rootreach/core';
 import { el, type Markup, text } from '../markup/markup.js';
+import { small } from '../say/lengths.js';
 import type { Words } from '../words/words.js';
 import { bandStroke, ink } from './ink.js';
 import { strokes } from './lot-lines.js';
 import { WIDTH } from './view.js';
 
-const HEIGHT = 176;
+const HEIGHT = 190;
 const LEFT = 14;
 const GROUND = 66;
 const DEEP = 128;
@@ -25,6 +26,18 @@ export interface ProfilePictureInput {
 function stepFor(length: number): number {
   const steps = [5, 10, 20, 25, 50, 100, 200, 500];
   return steps.find((step) => length / step <= 8) ?? 1000;
+}
+
+/** A name at the edge of the drawing runs inward. */
+const anchorAt = (x: number): string => (x < 70 ? 'start' : x > WIDTH - 70 ? 'end' : 'middle');
+
+/** Trees no nearer to each other than their names are wide, the first of each group. */
+function apart(trees: LineResult['trees'], lengthM: number): LineResult['trees'] {
+  const kept: LineResult['trees'][number][] = [];
+  for (const tree of [...trees].sort((a, b) => a.distanceM - b.distanceM)) {
+    if (kept.every((other) => Math.abs(other.atM - tree.atM) > 0.2 * lengthM)) kept.push(tree);
+  }
+  return kept;
 }
 
 /**
@@ -55,7 +68,7 @@ export function profilePicture({ result, line, segment, units, words, nameOf }: 
       'stroke-width': 0.9,
     }),
   );
-  const trees = line.trees.slice(0, 4).map(({ id, atM }) =>
+  const trees = apart(line.trees, line.lengthM).map(({ id, atM }) =>
     el('g', {}, [
       el('line', {
         x1: x(atM),
@@ -76,11 +89,11 @@ export function profilePicture({ result, line, segment, units, words, nameOf }: 
       el(
         'text',
         {
-          x: Math.min(WIDTH - 50, Math.max(50, x(atM))),
+          x: x(atM),
           y: 16,
           'font-size': 11,
           'font-style': 'italic',
-          'text-anchor': 'middle',
+          'text-anchor': anchorAt(x(atM)),
           fill: ink.tree,
         },
         text(nameOf(id)),
@@ -100,6 +113,19 @@ export function profilePicture({ result, line, segment, units, words, nameOf }: 
         fill: ink.soft,
       },
       text(String(station)),
+    ),
+  );
+  const depths = [0, line.lengthM].map((stationM, end) =>
+    el(
+      'text',
+      {
+        x: x(stationM) + (end === 0 ? 4 : -4),
+        y: y(stationM) + 20,
+        'font-size': 11,
+        'text-anchor': end === 0 ? 'start' : 'end',
+        fill: ink.soft,
+      },
+      text(small(end === 0 ? outletEndM : upperEndM, units)),
     ),
   );
   const ringed =
@@ -133,6 +159,7 @@ export function profilePicture({ result, line, segment, units, words, nameOf }: 
     pieces,
     ticks,
     ringed,
+    depths,
     stations,
     el(
       'text',

@@ -17,6 +17,8 @@ export const WIDTH = 560;
 /** Ground wider than this is cut to what lies about the spot, metres (judgement). */
 const WHOLE_LOT_M = 95;
 const ABOUT_SPOT_M = 32;
+/** Ground about a stretch that a crew works on, metres (judgement). */
+const CLOSE_M = 7;
 const MARGIN_M = 2;
 
 interface Box {
@@ -45,8 +47,14 @@ function lotPoints({ obstacles, drains }: Site): LonLat[] {
 /**
  * The view of a lot: all of it, or what lies about the spot where the ground is large.
  * @param spot points that must be seen: the stretch and the trees that bear on it.
+ * @param close the spot alone, however small the lot.
  */
-export function viewOf(site: Site, spot: readonly LonLat[], heights: { least: number; most: number }): View {
+export function viewOf(
+  site: Site,
+  spot: readonly LonLat[],
+  heights: { readonly least: number; readonly most: number },
+  close: boolean,
+): View {
   const all = lotPoints(site);
   const plane = planeFor(spot.length > 0 ? spot : all);
   const metres = ([lon, lat]: LonLat): Xy => [
@@ -55,9 +63,10 @@ export function viewOf(site: Site, spot: readonly LonLat[], heights: { least: nu
   ];
   let box = emptyBox();
   for (const point of all) grow(box, metres(point), MARGIN_M);
-  if (Math.max(box.east - box.west, box.north - box.south) > WHOLE_LOT_M && spot.length > 0) {
+  const across = Math.max(box.east - box.west, box.north - box.south);
+  if (spot.length > 0 && (close || across > WHOLE_LOT_M)) {
     box = emptyBox();
-    grow(box, [0, 0], ABOUT_SPOT_M);
+    grow(box, [0, 0], close ? CLOSE_M : ABOUT_SPOT_M);
   }
   for (const point of spot) grow(box, metres(point), MARGIN_M);
   const [wide, high] = [box.east - box.west, box.north - box.south];

@@ -8,7 +8,7 @@ import type { Words } from '../words/words.js';
 import { part } from './frame.js';
 
 /** Rows that a person reads to the end (judgement). */
-const MOST_ROWS = 5;
+const MOST_ROWS = 4;
 const MOST_IMPOSSIBLE = 4;
 
 /** Advice first, then the runner-up, then the rest by what they cost over the years. */

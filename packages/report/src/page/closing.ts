@@ -17,12 +17,13 @@ export function unknownsPart({ segment, site, units }: OwnerInput, words: Words)
   const rest = guesses.length - MOST_GUESSES;
   return part(
     unknowns.title,
-    '',
+    'small',
     sentences([
       unknowns.model,
       ...guesses.slice(0, MOST_GUESSES),
-      ...(rest > 0 ? [unknowns.more(rest)] : []),
-      ...(guesses.length > 0 ? [unknowns.unsure] : []),
+      ...(guesses.length > 0
+        ? [[...(rest > 0 ? [unknowns.more(rest)] : []), unknowns.unsure].join(' ')]
+        : []),
     ]),
   );
 }
@@ -33,7 +34,7 @@ export function cautionsPart(title: string, conditions: CautionConditions, words
   const codes = cautionsFor(conditions).map(({ code }) => code);
   return part(
     title,
-    'cautions',
+    'small',
     sentences(codes.filter((code) => code !== 'local-code').map((code) => wordCaution(code, language))),
     el('p', { class: 'rule' }, text(wordCaution('local-code', language))),
   );

@@ -28,17 +28,24 @@ export function homeownerPage(input: OwnerInput): string {
     headline(input, words),
     oddsPart(input, words),
     planPart(input, words),
-    el('div', { class: 'two' }, wherePart(input, words), whyPart(input, words)),
-    nextPart(input, words),
+    el(
+      'div',
+      { class: 'two' },
+      el('div', { class: 'stack' }, wherePart(input, words), nextPart(input, words)),
+      whyPart(input, words),
+    ),
+    unknownsPart(input, words),
   );
+  const help = decided === undefined ? helpPart(input, words) : null;
   const second = el(
     'div',
     { class: 'leaf' },
     there([
       waitPart(input, words),
-      decided === undefined ? helpPart(input, words) : choicesPart(decided, words),
+      decided === undefined ? null : choicesPart(decided, words),
       photosPart(input, words),
-      el('div', { class: 'two' }, unknownsPart(input, words), ownerCautions(input, words)),
+      help,
+      ownerCautions(input, words),
       signPart(input.by, result.asOf, result.model.version, words),
     ]),
   );

@@ -7,6 +7,7 @@ import { whereSaid } from '../say/where.js';
 import type { Words } from '../words/words.js';
 import { part, sentences } from './frame.js';
 import type { OwnerInput } from './owner-input.js';
+import { knownTrouble } from './owner-odds.js';
 
 /** A tree or a way in that brings less than this is not worth a sentence (judgement). */
 const LEAST_SHARE = 0.15;
@@ -76,5 +77,11 @@ export function helpPart({ segment, site }: OwnerInput, words: Words): Markup | 
 }
 
 /** What to do next. */
-export const nextPart = ({ segment }: OwnerInput, words: Words): Markup =>
-  el('p', { class: 'next' }, text(words.owner.nextSteps[segment.band](segment.nextLook)));
+export function nextPart(input: OwnerInput, words: Words): Markup {
+  const { nextSteps, seenNext } = words.owner;
+  const { band, nextLook } = input.segment;
+  const known = knownTrouble(input);
+  const said =
+    known === null ? nextSteps[band](nextLook) : seenNext[known.seen as keyof typeof seenNext](nextLook);
+  return el('p', { class: 'next' }, text(said));
+}

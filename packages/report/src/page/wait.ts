@@ -5,16 +5,20 @@ import { shareSaid } from '../say/odds-said.js';
 import type { Words } from '../words/words.js';
 import { part } from './frame.js';
 import type { OwnerInput } from './owner-input.js';
+import { isBlocked, ownerOdds } from './owner-odds.js';
 
 /** What happens if nothing is done: the curve, and the same in a sentence or two. */
-export function waitPart({ odds, result, segment }: OwnerInput, words: Words): Markup | null {
-  const last = odds.at(-1);
+export function waitPart(input: OwnerInput, words: Words): Markup | null {
+  const { wait, blocked } = words.owner;
+  const { result, segment } = input;
+  if (isBlocked(input)) return part(wait.title, '', el('p', {}, text(blocked.wait)));
+  const { chance, points } = ownerOdds(input);
+  const last = points.at(-1);
   if (last === undefined || segment.band === 'cannot-say') return null;
-  const { wait } = words.owner;
-  const now = shareSaid(segment.chance.likely, words);
+  const now = shareSaid(chance.likely, words);
   const then = shareSaid(last.chance.likely, words);
   const said =
-    tensOf(segment.chance).likely === tensOf(last.chance).likely
+    tensOf(chance).likely === tensOf(last.chance).likely
       ? wait.level(then, last.yearsAhead)
       : wait.rise(now, result.horizonYears, then, last.yearsAhead);
   return part(
@@ -23,7 +27,7 @@ export function waitPart({ odds, result, segment }: OwnerInput, words: Words): M
     el(
       'div',
       { class: 'wait' },
-      oddsCurve({ odds, horizonYears: result.horizonYears, words }),
+      oddsCurve({ odds: points, horizonYears: result.horizonYears, words }),
       el('p', {}, text(said)),
     ),
   );

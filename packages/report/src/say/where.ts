@@ -4,9 +4,12 @@ import { bareLength, length, type Units, unitOf } from './lengths.js';
 
 /** Closer to the way in than this is at it, metres. */
 const AT_IT_M = 0.05;
+/** A stretch no longer than this is a point, metres. */
+const POINT_M = 0.15;
 
 /** From one place to another, both to the same precision: `17 to 26 ft`. */
 export function spanSaid(fromM: number, toM: number, units: Units, words: Words): string {
+  if (toM - fromM < POINT_M) return length(fromM, units);
   if (fromM < AT_IT_M) return words.first(length(toM, units));
   return words.span(bareLength(fromM, units, toM), bareLength(toM, units), unitOf(units));
 }

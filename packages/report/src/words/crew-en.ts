@@ -42,12 +42,7 @@ export const crewEn = {
     none: 'No tree within twelve trunk widths.',
     crosses: 'The stretch runs inside the no-dig circle: stop, and ask an arborist.',
   },
-  quantities: {
-    title: 'Quantities',
-    none: 'No quantity list was made for this sheet.',
-    item: 'Item',
-    amount: 'Amount',
-  },
+  quantities: { title: 'Quantities', none: 'Nothing to carry along.' },
   checks: {
     title: 'Before you backfill',
     list: [
@@ -61,5 +56,7 @@ export const crewEn = {
     ],
   },
   cautions: { title: 'Before and while you dig' },
+  counted: (amount: string, unit: string): string =>
+    unit === 'hour' ? `${amount} h` : unit === 'job' ? (amount === '1' ? 'once' : `${amount} times`) : amount,
   written: { fall: 'Fall', water: 'Water', camera: 'Camera', name: 'Name', date: 'Date' },
 };

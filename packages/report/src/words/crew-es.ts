@@ -43,12 +43,7 @@ export const crewEs: Words['crew'] = {
     none: 'Ningún árbol a menos de doce troncos.',
     crosses: 'El tramo entra en el círculo donde no se cava: pare y pregunte a un arborista.',
   },
-  quantities: {
-    title: 'Cantidades',
-    none: 'No se hizo lista para esta hoja.',
-    item: 'Partida',
-    amount: 'Cantidad',
-  },
+  quantities: { title: 'Cantidades', none: 'Nada que llevar.' },
   checks: {
     title: 'Antes de tapar',
     list: [
@@ -62,5 +57,13 @@ export const crewEs: Words['crew'] = {
     ],
   },
   cautions: { title: 'Antes de cavar y al cavar' },
+  counted: (amount, unit) =>
+    unit === 'hour'
+      ? `${amount} h`
+      : unit === 'job'
+        ? amount === '1'
+          ? 'una vez'
+          : `${amount} veces`
+        : amount,
   written: { fall: 'Pendiente', water: 'Agua', camera: 'Cámara', name: 'Nombre', date: 'Fecha' },
 };

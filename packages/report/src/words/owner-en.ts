@@ -26,6 +26,15 @@ const nextSteps: Readonly<Record<Band, (year: string) => string>> = {
   'cannot-say': () => 'A camera in the pipe will tell more than any sum.',
 };
 
+const seenNext: Readonly<Record<Exclude<Seen, 'clear'>, (year: string) => string>> = {
+  fine: (year) => `Cut the roots, or look again by ${year}. They will grow.`,
+  mass: () => 'Clear it now. Then decide how to keep roots out.',
+  full: () => 'Plan the work now.',
+  crushed: () => 'Plan the work now.',
+  sag: (year) => `Look again by ${year}, and plan to mend it.`,
+  offset: (year) => `Look again by ${year}, and plan to mend it.`,
+};
+
 const materials: Readonly<Record<MaterialKey, string>> = {
   'hdpe-corrugated': 'thin ribbed plastic',
   'hdpe-corrugated-heavy': 'ribbed plastic',
@@ -50,13 +59,20 @@ export const ownerEn = {
   headlines,
   seenHeadlines,
   nextSteps,
+  seenNext,
+  blocked: {
+    short: 'It cannot be cleared.',
+    means:
+      'Little or no water gets through. A pipe like that has to be replaced, or a new one laid elsewhere.',
+    wait: 'It will not get better. When it rains hard, water backs up and stands in the yard or by the house. Roots go on growing in the pipe.',
+  },
   materials,
   odds: {
     title: 'The odds',
     about: (tens: string): string => `About ${tens} in 10`,
     fewer: 'Fewer than 1 in 10',
     nearly: 'Nearly 10 in 10',
-    within: (years: number): string => `within ${years} years`,
+    within: (years: number): string => `Within ${years} years.`,
     range: (low: string, high: string): string => `It could be ${low} to ${high}.`,
     narrow: 'The range is narrow.',
     lowest: 'fewer than 1',
@@ -64,8 +80,8 @@ export const ownerEn = {
     think: (tens: string, year: string): string =>
       `Think of ten pipes like this one, by trees like these. By ${year} we would expect roots in ${tens} of them.`,
     thinkAgain: (tens: string, year: string): string =>
-      `Think of ten pipes like this one. By ${year} we would expect more root trouble in ${tens} of them.`,
-    thinkFew: 'less than one',
+      `Think of ten pipes like this one. If nothing is done, we would expect trouble in ${tens} of them by ${year}.`,
+    thinkFew: 'fewer than one',
     thinkAll: 'nearly all',
     thinkSome: (tens: string): string => `about ${tens}`,
     sayNot: 'We give no odds here: a low number could sound safe when it is not.',
@@ -74,9 +90,8 @@ export const ownerEn = {
   },
   where: {
     title: 'Where it is',
-    on: (where: string, line: string): string => `The spot is ${where}, on the line we call ${line}.`,
+    on: (where: string, line: string): string => `The spot is ${where}. The line is the “${line}”.`,
     ring: 'The red ring on the plan shows it.',
-    nameless: 'this line',
   },
   saw: (what: string, year: string): string => `The camera saw ${what}${year === '' ? '' : ` in ${year}`}.`,
   why: {

@@ -29,6 +29,19 @@ export const ownerEs: Words['owner'] = {
     act: () => 'Pida una cámara ahora, y planee la obra.',
     'cannot-say': () => 'Una cámara en el tubo dirá más que cualquier cálculo.',
   },
+  seenNext: {
+    fine: (year) => `Corte las raíces, o vuelva a mirar en ${year}. Van a crecer.`,
+    mass: () => 'Límpielo ahora. Después decida cómo no dejar entrar raíces.',
+    full: () => 'Planee la obra ahora.',
+    crushed: () => 'Planee la obra ahora.',
+    sag: (year) => `Vuelva a mirar en ${year}, y planee el arreglo.`,
+    offset: (year) => `Vuelva a mirar en ${year}, y planee el arreglo.`,
+  },
+  blocked: {
+    short: 'No se puede limpiar.',
+    means: 'Pasa poca agua o nada. Un tubo así hay que cambiarlo, o poner otro en otro lugar.',
+    wait: 'No va a mejorar. Cuando llueve fuerte, el agua se regresa y queda en el patio o junto a la casa. Las raíces siguen creciendo en el tubo.',
+  },
   materials: {
     'hdpe-corrugated': 'de plástico corrugado delgado',
     'hdpe-corrugated-heavy': 'de plástico corrugado',
@@ -51,7 +64,7 @@ export const ownerEs: Words['owner'] = {
     about: (tens) => `Unos ${tens} de 10`,
     fewer: 'Menos de 1 de 10',
     nearly: 'Casi 10 de 10',
-    within: (years) => `en ${years} años`,
+    within: (years) => `En ${years} años.`,
     range: (low, high) => `Podrían ser de ${low} a ${high}.`,
     narrow: 'El margen es estrecho.',
     lowest: 'menos de 1',
@@ -59,7 +72,7 @@ export const ownerEs: Words['owner'] = {
     think: (tens, year) =>
       `Piense en diez tubos como este, con árboles como estos. Para ${year} esperamos raíces en ${tens} de ellos.`,
     thinkAgain: (tens, year) =>
-      `Piense en diez tubos como este. Para ${year} esperamos más problemas de raíces en ${tens} de ellos.`,
+      `Piense en diez tubos como este. Si no se hace nada, esperamos problemas en ${tens} de ellos para ${year}.`,
     thinkFew: 'menos de uno',
     thinkAll: 'casi todos',
     thinkSome: (tens) => `unos ${tens}`,
@@ -69,9 +82,8 @@ export const ownerEs: Words['owner'] = {
   },
   where: {
     title: 'Dónde está',
-    on: (where, line) => `El lugar está ${where}, en la línea que llamamos ${line}.`,
+    on: (where, line) => `El lugar está ${where}. La línea es “${line}”.`,
     ring: 'El anillo rojo en el plano lo muestra.',
-    nameless: 'esta línea',
   },
   saw: (what, year) => `La cámara vio ${what}${year === '' ? '' : ` en ${year}`}.`,
   why: {

@@ -1,6 +1,9 @@
-import { computed } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
 import * as state from '../../state.js';
 import { today } from '../../today.js';
+
+/** The controls are unfolded; the same in the list and on every card. */
+export const unfolded = signal(false);
 
 /** Year that the ranking speaks for; null: today. */
 export const yearShown = computed<number | null>(() =>

@@ -2,7 +2,7 @@ import { useId } from 'preact/hooks';
 import * as state from '../../state.js';
 import { today } from '../../today.js';
 import { words } from '../../words/words.js';
-import { backToToday, isWhatIf, yearShown } from './ahead.js';
+import { backToToday, isWhatIf, unfolded, yearShown } from './ahead.js';
 
 /** Beyond this the growth of trees is anybody's guess (judgement). */
 const MOST_YEARS = 25;
@@ -15,8 +15,14 @@ export function LookAhead() {
   const ahead = state.yearsAhead.value;
   const thisYear = Number(today().slice(0, 4));
   return (
-    <section class="ahead" aria-labelledby={`${id}-title`}>
-      <h2 id={`${id}-title`}>{w.title}</h2>
+    <details
+      class="fold ahead"
+      open={unfolded.value}
+      onToggle={(event) => {
+        unfolded.value = event.currentTarget.open;
+      }}
+    >
+      <summary>{w.title}</summary>
       <div class="ahead-row">
         <label for={id} class="unseen">
           {w.slider}
@@ -53,7 +59,7 @@ export function LookAhead() {
         />
         <span>{w.cleared}</span>
       </label>
-    </section>
+    </details>
   );
 }
 

@@ -1,10 +1,11 @@
 import { choose } from '../../draw/draw-with.js';
-import { deleteThing, dropBend, squareThing, turnLine } from '../../draw/edit-chosen.js';
 import { heldPlace } from '../../draw/drawing-state.js';
+import { deleteThing, dropBend, squareThing, turnLine } from '../../draw/edit-chosen.js';
 import { fewestPlaces, isArea, outlineOf } from '../../draw/outline.js';
 import { refOf, type SketchFeature } from '../../sketch/document.js';
 import { words } from '../../words/words.js';
 import { Form } from '../forms/form.js';
+import { DrawnLength } from './drawn-length.js';
 
 const w = () => words.value.draw.chosen;
 
@@ -19,6 +20,7 @@ export function ChosenThing({ feature }: { readonly feature: SketchFeature }) {
       <button type="button" class="back" onClick={() => choose(null)}>
         ← {w().back}
       </button>
+      <DrawnLength />
       {ref.kind === 'drain' && (
         <p class="flow-line">
           <span>{w().flow(feature.properties['flow'] === 'reversed')}</span>

@@ -1,33 +1,32 @@
 import { useEffect } from 'preact/hooks';
 import * as sketch from '../../sketch/sketch.js';
 import { words } from '../../words/words.js';
+import { SiteForm } from '../forms/site-form.js';
 import { ChosenThing } from './chosen-thing.js';
 import { Drawn } from './drawn.js';
-import { DrawnLength } from './drawn-length.js';
 import { PicturePart } from './picture-part.js';
 import { Start } from './start.js';
 import { TilesPart } from './tiles-part.js';
-import { UndoButtons } from './undo-buttons.js';
 
 /** The sketch: what is being drawn, the thing taken up with its form, and where a new plan begins. */
 export function Draw() {
   const site = sketch.site.value;
   const feature = sketch.chosenFeature.value;
-  useEffect(() => () => {
-    sketch.chosen.value = null;
-  }, []);
+  useEffect(
+    () => () => {
+      sketch.chosen.value = null;
+    },
+    [],
+  );
   return (
     <div class="draw">
-      <div class="draw-head">
-        <h1>{words.value.draw.title}</h1>
-        <UndoButtons />
-      </div>
+      <h1>{words.value.draw.title}</h1>
       {!site && <p>{words.value.draw.tooLarge}</p>}
-      {site && <DrawnLength />}
       {feature && <ChosenThing feature={feature} />}
       {site && !feature && (
         <>
           <Drawn features={site.features} />
+          <SiteForm />
           <PicturePart />
         </>
       )}

@@ -1,4 +1,4 @@
-import { draft, pointer, snapped, tool } from '../../draw/drawing-state.js';
+import { draft, pointer, reachM, snapped, tool } from '../../draw/drawing-state.js';
 import { fallOf } from '../../draw/fall.js';
 import { areaM2, distanceM, lengthM } from '../../draw/flat.js';
 import { isArea, outlineOf } from '../../draw/outline.js';
@@ -21,7 +21,8 @@ function ofDraft(): string[] {
   const last = under?.places.at(-1);
   if (!under || !site || !last) return [];
   const units = state.units.value;
-  const next = snapped.value?.at ?? pointer.value;
+  const pointed = snapped.value?.at ?? pointer.value;
+  const next = pointed && distanceM(pointed, last) > reachM() / 2 ? pointed : null;
   const places = next ? [...under.places, next] : under.places;
   const leg = places.length > 1 ? distanceM(places.at(-2) ?? last, places.at(-1) ?? last) : 0;
   const whole = `${w().legs(leg, lengthM(places), units)}.`;
@@ -32,7 +33,10 @@ function ofDraft(): string[] {
   return tool.value === 'drain' ? [text, ...fallText(places, {})] : [text];
 }
 
-function fallText(path: Parameters<typeof fallOf>[1], properties: Readonly<Record<string, unknown>>): string[] {
+function fallText(
+  path: Parameters<typeof fallOf>[1],
+  properties: Readonly<Record<string, unknown>>,
+): string[] {
   const site = sketch.site.value;
   const fall = site && fallOf(site, path, properties);
   return fall ? [w().fall(fall.fallM, fall.slope, state.units.value, fall.of)] : [];

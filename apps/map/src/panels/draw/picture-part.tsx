@@ -1,8 +1,15 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { takeTool } from '../../draw/draw-with.js';
-import { pictureOpen, scalePlaces, tool, underlay } from '../../draw/drawing-state.js';
-import { laidInMiddle } from '../../draw/laid-in-middle.js';
+import {
+  pictureOpen,
+  planMiddle,
+  scalePlaces,
+  tool,
+  underlay,
+  wantedView,
+} from '../../draw/drawing-state.js';
+import { pictureFrom, viewOf } from '../../draw/lay-picture.js';
 import { scaledByTwo, type Underlay } from '../../draw/picture.js';
 import { parseLength } from '../../enter/parse-length.js';
 import * as measure from '../../measure.js';
@@ -26,7 +33,12 @@ function Scale({ shown }: { readonly shown: Underlay }) {
   const next = a && b && known ? scaledByTwo(shown, a, b, known.lengthM) : null;
   if (!a || !b) {
     return (
-      <button type="button" class="button" aria-pressed={tool.value === 'scale'} onClick={() => takeTool('scale')}>
+      <button
+        type="button"
+        class="button"
+        aria-pressed={tool.value === 'scale'}
+        onClick={() => takeTool('scale')}
+      >
         {w().scale}
       </button>
     );
@@ -38,6 +50,7 @@ function Scale({ shown }: { readonly shown: Underlay }) {
         event.preventDefault();
         if (!next) return;
         set(w().scaled, next);
+        wantedView.value = viewOf(next);
         takeTool('pick');
       }}
     >
@@ -92,15 +105,19 @@ function Shown({ shown }: { readonly shown: Underlay }) {
 export function PicturePart() {
   const said = useSignal<string | null>(null);
   const shown = underlay.value;
-  useEffect(() => () => {
-    pictureOpen.value = false;
-  }, []);
+  useEffect(
+    () => () => {
+      pictureOpen.value = false;
+    },
+    [],
+  );
   const lay = async (file: File) => {
-    const laid = await laidInMiddle(file);
+    const laid = await pictureFrom(file, planMiddle.value).catch(() => null);
     said.value = laid ? null : w().unreadable;
     if (!laid) return;
     set(w().laid, laid);
     takeTool('scale');
+    wantedView.value = viewOf(laid);
   };
   return (
     <details

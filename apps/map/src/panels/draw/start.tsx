@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { takeTool } from '../../draw/draw-with.js';
-import { pictureOpen, position } from '../../draw/drawing-state.js';
-import { pictureFrom } from '../../draw/lay-picture.js';
+import { pictureOpen, position, wantedView } from '../../draw/drawing-state.js';
+import { pictureFrom, viewOf } from '../../draw/lay-picture.js';
 import { locate } from '../../draw/locate.js';
 import { startBlank } from '../../keep/new-site.js';
 import * as state from '../../state.js';
@@ -27,6 +27,7 @@ async function beginWith(file: File): Promise<string | null> {
   await startBlank({ info: { underlay } });
   pictureOpen.value = true;
   takeTool('scale');
+  wantedView.value = viewOf(underlay);
   return null;
 }
 
@@ -36,6 +37,7 @@ export function Start() {
   const blank = async (units: 'us' | 'metric') => {
     state.switchedUnits.value = units;
     await startBlank({ units });
+    if (!state.wide.value) state.sheetHeight.value = 'low';
     return null;
   };
   const attempt = async (begin: Promise<string | null>) => {

@@ -73,7 +73,7 @@ function PipeFields({ target }: { readonly target: Target }) {
         hint={d.pieceHint}
         quantity="piece"
         measured="ground"
-        usualM={material === 'unknown' ? [] : [row.pieceM.value, ...row.otherPiecesM]}
+        usualM={material === 'unknown' ? [] : [row.pieceM.value, ...row.otherPiecesM].sort((a, b) => a - b)}
         leastM={LEAST_PIECE_M}
       />
       <NamedChoice

@@ -46,44 +46,46 @@ export function SiteForm() {
   const target = siteTarget();
   const given = target.values['units'];
   return (
-    <form class="form" aria-labelledby="site-form-title" onSubmit={(event) => event.preventDefault()}>
-      <h2 id="site-form-title">{w.site.title}</h2>
-      <TextField target={target} label={w.site.name} property="name" />
-      <ChoiceField<'us' | 'metric'>
-        target={target}
-        label={w.site.units}
-        value={given === 'us' || given === 'metric' ? given : null}
-        choices={Object.entries(w.site.unitNames) as ['us' | 'metric', string][]}
-        write={(choice) => {
-          state.switchedUnits.value = choice;
-          return { units: choice ?? undefined };
-        }}
-        none={w.notSaid}
-      />
-      <NamedChoice
-        target={target}
-        label={w.site.soil}
-        property="soil"
-        names={w.site.soils}
-        none={w.notKnown}
-      />
-      <NamedChoice
-        target={target}
-        label={w.site.protection}
-        hint={w.site.protectionHint}
-        property="protection"
-        names={w.site.protections}
-        none={w.site.protectionUsual}
-      />
-      <RainField target={target} />
-      <NamedChoice
-        target={target}
-        label={w.site.biome}
-        property="biome"
-        names={w.site.biomes}
-        none={w.notKnown}
-      />
-      <TextField target={target} label={w.site.notes} property="notes" long />
-    </form>
+    <details class="fold">
+      <summary>{w.site.title}</summary>
+      <form class="form" aria-label={w.site.title} onSubmit={(event) => event.preventDefault()}>
+        <TextField target={target} label={w.site.name} property="name" />
+        <ChoiceField<'us' | 'metric'>
+          target={target}
+          label={w.site.units}
+          value={given === 'us' || given === 'metric' ? given : null}
+          choices={Object.entries(w.site.unitNames) as ['us' | 'metric', string][]}
+          write={(choice) => {
+            state.switchedUnits.value = choice;
+            return { units: choice ?? undefined };
+          }}
+          none={w.notSaid}
+        />
+        <NamedChoice
+          target={target}
+          label={w.site.soil}
+          property="soil"
+          names={w.site.soils}
+          none={w.notKnown}
+        />
+        <NamedChoice
+          target={target}
+          label={w.site.protection}
+          hint={w.site.protectionHint}
+          property="protection"
+          names={w.site.protections}
+          none={w.site.protectionUsual}
+        />
+        <RainField target={target} />
+        <NamedChoice
+          target={target}
+          label={w.site.biome}
+          property="biome"
+          names={w.site.biomes}
+          none={w.notKnown}
+        />
+        <TextField target={target} label={w.site.notes} property="notes" long />
+      </form>
+    </details>
   );
 }

@@ -3,7 +3,7 @@ import type { Driver, MissingInput, Seen } from '@rootreach/core';
 /** Texts of the year slider, what-if and profile. */
 export const answers = {
   time: {
-    title: 'Look ahead',
+    title: 'Look ahead: other years, and what if',
     slider: 'Years from today',
     today: 'Today',
     inYear: (year: number) => `In ${year}`,

@@ -67,7 +67,7 @@ export const keep = {
     changed: (moment: Date) => moment.toLocaleString('en', { dateStyle: 'medium', timeStyle: 'short' }),
     copyOf: 'your copy of an example',
     isOpen: 'open now',
-    more: (name: string) => `Rename, copy or delete ${name}`,
+    more: (name: string) => `More for ${name}`,
     moreShort: 'More',
     rename: 'Rename',
     name: 'Name',

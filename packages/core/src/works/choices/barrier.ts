@@ -16,6 +16,8 @@ const WIDTH_M = fromInches(6);
 /** Beyond the stretch at either end, so that the way round is long, metres (judgement). */
 const PAST_ENDS_M = 3;
 const STEP_M = 0.5;
+/** Sheets come up to this height; a deeper trench would be dug for the barrier alone (common practice: 24 to 48 in). */
+const DEEPEST_M = fromInches(48);
 
 /** Points beside the line, on the tree's side of it. */
 function besideLine(line: LineModel, tree: MainTree, fromM: number, toM: number, offM: number): [number, number][] {
@@ -51,7 +53,9 @@ export function barrier(c: Case): Plan {
   if (gapM < noDigRadius(metres(stemDiameterM))) return impossible(c, 'barrier', 'barrier-too-near-stem');
   const outside = outsideDiameterM(line.drain.material, c.sizeM);
   const below = c.assumed['barrier-below-pipe-m'];
-  const [depthStartM, depthEndM] = [from, to].map((at) => depthAt(line, at) + outside + below) as [number, number];
+  const [depthStartM, depthEndM] = [from, to].map((at) =>
+    Math.min(DEEPEST_M, depthAt(line, at) + outside + below),
+  ) as [number, number];
   const dig: Dig = {
     lengthM: to - from,
     depthStartM,

@@ -1,4 +1,6 @@
 import type { MaterialKey } from '../../tables/pipe-row.js';
+import { pipeRow } from '../../tables/pipes.js';
+import { fromFeet } from '../../units/length.js';
 import { type Case, impossible, type Plan } from '../plan.js';
 import { renewed } from '../renew.js';
 
@@ -17,12 +19,22 @@ export function replaceLike(c: Case): Plan {
   };
 }
 
+/** The longest piece that a van carries, metres (common practice: 20 ft). */
+const VAN_M = fromFeet(20) + 0.01;
+
+/** Long pieces, so that few joints lie past a tree (common practice). */
+function longestStick(pipe: MaterialKey): number {
+  const { pieceM, otherPiecesM } = pipeRow(pipe);
+  const sticks = [pieceM.value, ...otherPiecesM].filter((length) => length <= VAN_M);
+  return Math.max(...sticks);
+}
+
 /** Pipe with tight joints far apart, and a way in where lines meet (common practice). */
 export function replaceHeavier(c: Case, better: MaterialKey): Plan {
   const { material, perforated } = c.stretch.line.drain;
   if (material === better) return impossible(c, 'replace-heavier', 'already-the-better-pipe');
   const { fromM, toM } = c.stretch;
-  const plan = renewed(c, 'replace-heavier', { pipe: better, fromM, toM, basins: !perforated });
+  const plan = renewed(c, 'replace-heavier', { pipe: better, fromM, toM, basins: !perforated, pieceM: longestStick(better) });
   const basin = plan.work?.fittings.some(({ type }) => type === 'basin') ?? false;
   return {
     ...plan,

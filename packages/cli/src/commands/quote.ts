@@ -1,0 +1,107 @@
+import {
+  type ChoiceId,
+  demoPrices,
+  offersOfChoices,
+  type QuoteResult,
+  quoteCsv,
+  quoteOf,
+  writePriceList,
+} from '@rootreach/core';
+import type { Args } from '../args.js';
+import { CannotDo } from '../cannot-do.js';
+import type { Command, ExitCode } from '../command.js';
+import { scoringOptions, siteOptions } from '../common-options.js';
+import { type Decided, decidedFrom } from '../decided.js';
+import { exitCodeFor } from '../exit-code.js';
+import type { Io } from '../io.js';
+import { modelOption } from '../learned-from.js';
+import { pageFor } from '../page.js';
+import { pricesOption } from '../prices-from.js';
+import { json } from '../print/json.js';
+import { quoteTable } from '../print/quote-table.js';
+import { intakeOptions } from '../taking-in.js';
+import { stretchOptions, termsFrom, termsOptions } from '../work-asked.js';
+import { outputPath, writeOutput } from '../write-output.js';
+
+/** The choices asked for by name, checked against those that are possible. */
+function chosenFrom(args: Args, { result }: Decided): readonly ChoiceId[] | undefined {
+  const text = args.text('choices');
+  if (text === undefined) return undefined;
+  const ids = text.split(',').map((part) => part.trim());
+  for (const id of ids) {
+    const choice = result.choices.find((other) => other.id === id);
+    if (choice === undefined) {
+      throw new CannotDo(`there is no choice '${id}': ${result.choices.map((other) => other.id).join(', ')}`);
+    }
+    if (!choice.possible) throw new CannotDo(`${id} is not possible here: ${choice.why}`);
+    if (choice.quantities.length === 0) throw new CannotDo(`${id} takes no quote`);
+  }
+  return ids as ChoiceId[];
+}
+
+function quoted(args: Args, decided: Decided): QuoteResult {
+  const { result, prices } = decided;
+  const offers = offersOfChoices(result, chosenFrom(args, decided));
+  if (offers.length === 0)
+    throw new CannotDo('there is nothing to quote: no repair is possible within the limits');
+  const { site, asOf, cautions } = result;
+  return quoteOf(offers, { asOf, site, cautions, prices: prices.list, terms: termsFrom(args) });
+}
+
+async function run(args: Args, io: Io): Promise<ExitCode> {
+  if (args.flag('json') && args.flag('csv')) throw new CannotDo('choose one of --json and --csv');
+  const out = outputPath(args);
+  if (args.flag('list-to-fill-in')) {
+    await writeOutput(writePriceList(demoPrices()), out, io);
+    return 0;
+  }
+  const decided = await decidedFrom(args, io);
+  const { site, pricesGiven, units, issues, priceIssues } = decided;
+  if (!pricesGiven && !site.invented) {
+    throw new CannotDo(
+      "a quote takes your own prices: --prices FILE ('rootreach quote --list-to-fill-in --out prices.csv' writes one to fill in; --prices demo tries it out)",
+    );
+  }
+  const result = quoted(args, decided);
+  const text = args.flag('json')
+    ? json(result)
+    : args.flag('csv')
+      ? quoteCsv(result)
+      : quoteTable(result, pageFor(units, out, io));
+  await writeOutput(text, out, io);
+  return priceIssues.length > 0 || result.options.some(({ missing }) => missing.length > 0)
+    ? 1
+    : exitCodeFor(issues);
+}
+
+const { years: _horizonOfRanking, ...lengths } = scoringOptions;
+
+/** Quantity lists and prices of up to three repairs. */
+export const quoteCommand: Command = {
+  summary: 'quantity list and price of a repair, up to three options side by side',
+  usage: 'rootreach quote FILE... [--line ID] --prices FILE [options]',
+  examples: [
+    'rootreach quote --list-to-fill-in --out prices.csv',
+    'rootreach quote yard.geojson --line tail --prices prices.csv --margin 15 --tax 8.25 --tax-on materials',
+    'rootreach quote yard.geojson --line tail --prices prices.csv --choices replace-heavier,spot-repair --csv --out quote.csv',
+  ],
+  options: {
+    ...stretchOptions,
+    choices: {
+      value: 'ID,...',
+      text: 'which repairs, as decide --json names them; the three best if not given',
+    },
+    ...pricesOption,
+    'list-to-fill-in': {
+      value: null,
+      text: 'write a price list with all codes, its prices invented, and stop',
+    },
+    ...termsOptions,
+    ...lengths,
+    ...modelOption,
+    csv: { value: null, text: 'one row an item for a spreadsheet' },
+    ...siteOptions,
+    ...intakeOptions,
+  },
+  run,
+};

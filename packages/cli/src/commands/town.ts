@@ -1,0 +1,167 @@
+import { mkdir } from 'node:fs/promises';
+import { availableParallelism } from 'node:os';
+import { join } from 'node:path';
+import {
+  type RankOptions,
+  type RankResult,
+  scoredTown,
+  townByCell,
+  townByMaterial,
+  townBySpecies,
+  townLift,
+} from '@rootreach/core';
+import type { Args } from '../args.js';
+import { CannotDo } from '../cannot-do.js';
+import type { Command, ExitCode } from '../command.js';
+import { scoringFrom, scoringOptions, siteOptions } from '../common-options.js';
+import { exitCodeFor } from '../exit-code.js';
+import type { Io } from '../io.js';
+import { learnedFrom, modelOption } from '../learned-from.js';
+import { pageFor, unitsFor } from '../page.js';
+import { townLiftPicture } from '../picture/town-lift.js';
+import { plainIssues, reportIssues } from '../print/issues.js';
+import { json } from '../print/json.js';
+import { segmentCsv } from '../print/segment-csv.js';
+import { segmentGeojson } from '../print/segment-geojson.js';
+import { halfWords, type TownSummary, townReport } from '../print/town-report.js';
+import { intakeOptions, intakeOptionsFrom } from '../taking-in.js';
+import { cacheKey, readCache, writeCache } from '../town/cache.js';
+import { shareTeller } from '../town/clock.js';
+import { type GatheredTown, gatherTown } from '../town/gather-town.js';
+import { lineFeatures } from '../town/line-features.js';
+import { openPool, type Pool } from '../town/pool.js';
+import { scoreTown } from '../town/score-town.js';
+import { segmentRows } from '../town/segment-rows.js';
+import { writeWhole } from '../write-output.js';
+
+/** Rows of the worst list: more than anybody works through in a season. */
+const TOP = 1000;
+/** Side of a square of the summary: a few streets. */
+const CELL_M = 500;
+
+/** The town from its cache where that fits, else from its files. */
+async function townFrom(args: Args, scoring: RankOptions, pool: Pool, io: Io): Promise<GatheredTown> {
+  const cache = args.text('cache');
+  const { asOf, horizonYears } = scoring;
+  const intake = await intakeOptionsFrom(args);
+  if (
+    cache !== undefined &&
+    (args.files.includes('-') || intake.map !== undefined || intake.crs !== undefined)
+  ) {
+    throw new CannotDo('--cache keeps site files only: convert tables first (rootreach convert)');
+  }
+  const key = () => cacheKey(args.files, { asOf, horizonYears: horizonYears ?? null });
+  const kept =
+    cache === undefined ? null : readCache(cache, key(), pool.threads > 0 ? SharedArrayBuffer : ArrayBuffer);
+  if (kept !== null) return { ...kept, issues: [], reports: [] };
+  const growth = { asOf, ...(horizonYears === undefined ? {} : { horizonYears }) };
+  const progress = shareTeller(io, 'Reading', 100, '%');
+  const gathered = await gatherTown(args.files, { ...growth, intake, progress }, pool, io);
+  if (cache !== undefined) {
+    if (gathered.reports.length > 0)
+      throw new CannotDo('--cache keeps site files only: convert tables first');
+    const { town, counts } = gathered;
+    writeCache(cache, key(), { town, counts });
+  }
+  return gathered;
+}
+
+async function writeFiles(
+  folder: string,
+  files: Readonly<Record<string, string | Iterable<string>>>,
+  io: Io,
+) {
+  await mkdir(folder, { recursive: true }).catch((error: Error) => {
+    throw new CannotDo(`cannot make the folder ${folder}: ${error.message}`);
+  });
+  for (const [name, text] of Object.entries(files)) {
+    await writeWhole(join(folder, name), text);
+    io.stderr.write(`Wrote ${join(folder, name)}.\n`);
+  }
+}
+
+function summaryOf({ result, lift, materials, cells, cellM, species }: TownSummary) {
+  const { segments: _, lines: _l, trees: _t, issues: _i, cautions: _c, ...about } = result;
+  return { ...about, lift, byMaterial: materials, bySquare: cells, squareM: cellM, bySpecies: species };
+}
+
+async function run(args: Args, io: Io): Promise<ExitCode> {
+  if (args.files.length === 0) throw new CannotDo('name the files of the town: trees and lines');
+  const scoring: RankOptions = { ...scoringFrom(args, io), ...(await learnedFrom(args, io)) };
+  const asked = args.choice('units', ['us', 'metric']);
+  const top = args.number('top', { least: 1, whole: true }) ?? TOP;
+  const cellM = args.number('square-m', { least: 20, most: 100_000 }) ?? CELL_M;
+  const threads =
+    args.number('threads', { least: 0, most: 64, whole: true }) ?? Math.min(8, availableParallelism());
+  const folder = args.text('out');
+  const pool = openPool(threads);
+  try {
+    const { town, issues: found } = await townFrom(args, scoring, pool, io);
+    if (town.drains.count === 0) throw new CannotDo('there is no drain line in these files');
+    const units = unitsFor(asked, { ...town.few, trees: [], drains: [] });
+    const progress = shareTeller(io, 'Scoring', town.drains.count, 'lines');
+    const blocks = await scoreTown(town, scoring, pool, progress);
+    const scored = scoredTown(town, scoring, blocks);
+    const result: RankResult = scored.result({ top });
+    const issues = [...found, ...result.issues];
+    const summary: TownSummary = {
+      result,
+      lift: townLift(scored),
+      materials: townByMaterial(scored, town.drains),
+      cells: townByCell(scored, town.drains, cellM),
+      cellM,
+      species: townBySpecies(town, blocks),
+    };
+    reportIssues(issues, io, units);
+    io.stdout.write(
+      args.flag('json') ? json(summaryOf(summary)) : townReport(summary, pageFor(units, undefined, io)),
+    );
+    if (folder !== undefined) {
+      const files = {
+        'worst.csv': segmentCsv(result, units),
+        'worst.geojson': segmentGeojson({ ...result, issues: plainIssues(issues) }),
+        'lines.geojson': lineFeatures(scored, town.drains),
+        'summary.json': json(summaryOf(summary)),
+        'lift.svg': townLiftPicture(summary.lift, halfWords(summary.lift, units)),
+        ...(args.flag('segments') ? { 'segments.csv': segmentRows(scored) } : {}),
+      };
+      await writeFiles(folder, files, io);
+    }
+    return exitCodeFor(issues);
+  } finally {
+    await pool.close();
+  }
+}
+
+/** A whole town: read in pieces, scored by several threads. */
+export const townCommand: Command = {
+  summary:
+    'score a whole town, several threads at once: worst stretches, sums by square, material and species',
+  usage: 'rootreach town FILE... [options]',
+  examples: [
+    'rootreach town trees.geojson lines.geojson --out results/',
+    'rootreach town trees.geojson lines.geojson --cache town.cache --segments --out results/',
+  ],
+  options: {
+    out: {
+      value: 'FOLDER',
+      text: 'write worst.csv, worst.geojson, lines.geojson, summary.json and lift.svg there',
+    },
+    top: { value: 'N', text: `how many of the worst stretches to write in full; ${TOP} if not given` },
+    segments: { value: null, text: 'write every stretch to segments.csv as well' },
+    'square-m': { value: 'N', text: `side of the squares of the summary, in metres; ${CELL_M} if not given` },
+    threads: {
+      value: 'N',
+      text: 'threads to work with; as many as the machine has (8 at most) if not given',
+    },
+    cache: { value: 'FILE', text: 'keep what was read there, and start from it the next time' },
+    ...scoringOptions,
+    ...modelOption,
+    ...intakeOptions,
+    'as-of': siteOptions['as-of'] as (typeof siteOptions)[string],
+    units: siteOptions['units'] as (typeof siteOptions)[string],
+    json: { value: null, text: 'print the summary as JSON' },
+    help: siteOptions['help'] as (typeof siteOptions)[string],
+  },
+  run,
+};

@@ -1,0 +1,79 @@
+import {
+  type DecideOptions,
+  type DecideResult,
+  decide,
+  demoPrices,
+  type Issue,
+  type PriceIssue,
+  type Site,
+} from '@rootreach/core';
+import type { Args } from './args.js';
+import { CannotDo } from './cannot-do.js';
+import { type Scoring, scoringFrom } from './common-options.js';
+import type { Io } from './io.js';
+import { learnedFrom } from './learned-from.js';
+import { needLines } from './need-lines.js';
+import { unitsFor } from './page.js';
+import { type GivenPrices, pricesFrom } from './prices-from.js';
+import { reportIssues } from './print/issues.js';
+import type { Units } from './print/lengths.js';
+import { reportPriceIssues } from './print/price-issues.js';
+import { Progress } from './progress.js';
+import { readFiles } from './read-files.js';
+import { assumeFrom, limitsFrom, requestFrom, termsFrom } from './work-asked.js';
+
+/** What a call decided, with what it was decided on. */
+export interface Decided {
+  readonly site: Site;
+  readonly result: DecideResult;
+  readonly prices: GivenPrices;
+  /** True where the caller named a list. */
+  readonly pricesGiven: boolean;
+  readonly units: Units;
+  readonly issues: readonly Issue[];
+  readonly priceIssues: readonly PriceIssue[];
+}
+
+/** A mistake in what was asked for is told as such. */
+function decideAsAsked(
+  site: Site,
+  args: Args,
+  scoring: Scoring,
+  units: Units,
+  list: DecideOptions['prices'],
+): DecideResult {
+  const { asOf, segmentM, learned } = scoring;
+  try {
+    return decide(site, requestFrom(args, site, scoring, units), {
+      asOf,
+      units,
+      terms: termsFrom(args),
+      limits: limitsFrom(args),
+      assume: assumeFrom(args),
+      ...(list === undefined ? {} : { prices: list }),
+      ...(segmentM === undefined ? {} : { segmentM }),
+      ...(learned === undefined ? {} : { learned }),
+    });
+  } catch (error) {
+    if (error instanceof RangeError) throw new CannotDo(error.message);
+    throw error;
+  }
+}
+
+/** Reads the files, decides on the stretch asked for, and says on stderr what was wrong with what was read. */
+export async function decidedFrom(args: Args, io: Io): Promise<Decided> {
+  const scoring = { ...scoringFrom(args, io), ...(await learnedFrom(args, io)) };
+  const asked = args.choice('units', ['us', 'metric']);
+  const given = await pricesFrom(args, io);
+  const prices = given ?? { list: demoPrices(), issues: [] };
+  const progress = new Progress(io);
+  const { site, issues: found } = await readFiles(args, io);
+  const units = unitsFor(asked, site);
+  needLines(site, found, io, units);
+  progress.step('Weighing the choices', site.trees.length + site.drains.length);
+  const result = decideAsAsked(site, args, scoring, units, prices.list);
+  const issues = [...found, ...result.issues];
+  reportIssues(issues, io, units);
+  reportPriceIssues(prices.issues, args.text('prices') ?? '', io);
+  return { site, result, prices, pricesGiven: given !== null, units, issues, priceIssues: prices.issues };
+}

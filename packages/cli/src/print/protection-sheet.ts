@@ -1,0 +1,23 @@
+import { type ProtectionSheet, wordProtectionSheet } from '@rootreach/core';
+import { length, span, trunk, type Units } from './lengths.js';
+import type { Style } from './style.js';
+import { wrap } from './wrap.js';
+
+/** The sheet of the trees along a route, as a crew reads it in a terminal or on paper. */
+export function protectionSheetText(
+  sheet: ProtectionSheet,
+  units: Units,
+  style: Style,
+  width: number,
+): string {
+  const sections = wordProtectionSheet(sheet, {
+    length: (lengthM) => length(lengthM, units),
+    span: (fromM, toM) => span(fromM, toM, units),
+    trunk: (diameterM) => trunk(diameterM, units),
+  });
+  return sections
+    .map(({ title, lines }) =>
+      [style.strong(title), ...lines.map((line) => `  ${wrap(line, width - 2, 2)}`)].join('\n'),
+    )
+    .join('\n\n');
+}

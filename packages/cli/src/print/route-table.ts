@@ -1,0 +1,83 @@
+import type { PipeChoice, RouteResult, Site } from '@rootreach/core';
+import { shortCautions } from './cautions.js';
+import { chanceRange } from './chance.js';
+import { pipeSize } from './lengths.js';
+import { wholeMoney } from './money.js';
+import { datesText, priceNote } from './price-note.js';
+import { printable } from './printable.js';
+import type { Page } from './rank-table.js';
+import { alternativeNotes, assumedLine, noRouteLines } from './route-notes.js';
+import { routeRows } from './route-rows.js';
+import { siteTitle } from './site-title.js';
+import { wrap } from './wrap.js';
+
+/** A crossing flatter than this is said, degrees (common practice: near a right angle). */
+const SQUARE_DEGREES = 60;
+
+/** Rows and columns as text, each column as wide as its widest cell. */
+function aligned(rows: readonly (readonly string[])[]): string[] {
+  const widths = (rows[0] ?? []).map((_, c) => Math.max(...rows.map((row) => row[c]?.length ?? 0)));
+  return rows.map((row) =>
+    row
+      .map((cell, c) => (c === 0 ? cell.padEnd(widths[c] as number) : cell.padStart(widths[c] as number)))
+      .join('  ')
+      .trimEnd(),
+  );
+}
+
+/** Side by side where that fits, else one below the other. */
+function sideBySide(result: RouteResult, { units, width, style }: Page): string[] {
+  const rows = routeRows(result.currency, result.horizonYears, units);
+  const heads = result.alternatives.map(({ id, name }) => `${id}: ${name}`);
+  const table = aligned([
+    ['', ...heads],
+    ...rows.map(({ label, cell }) => [label, ...result.alternatives.map(cell)]),
+  ]);
+  if (table.every((line) => line.length <= width)) {
+    const [head = '', ...rest] = table;
+    return [style.strong(head), ...rest];
+  }
+  return result.alternatives.flatMap((route, i) => [
+    style.strong(heads[i] as string),
+    ...aligned(rows.map(({ label, cell }) => [`  ${label}`, cell(route)])),
+    '',
+  ]);
+}
+
+function pipeLines({ pipes, currency }: RouteResult, { width, style }: Page): string[] {
+  if (pipes.length < 2) return [];
+  const numbers = ({ joints, chance, cost }: PipeChoice): string =>
+    `${joints} joints, roots in 25 years ${chanceRange(chance['25'])}, now ${wholeMoney(cost.now, currency)}, with root repairs ${wholeMoney(cost.presentValue, currency)}`;
+  return [
+    '',
+    style.strong('The cheapest of them over the years, laid with other pipe'),
+    ...pipes.map((pipe, i) => wrap(`${pipe.name}${i === 0 ? ' (as asked)' : ''}: ${numbers(pipe)}`, width, 4)),
+  ];
+}
+
+/** The alternatives as a contractor reads them. */
+export function routeTable(given: RouteResult, site: Site, dated: Parameters<typeof datesText>[0], sizeM: number, page: Page): string {
+  const result = printable(given);
+  const { units, width, style } = page;
+  const { name, invented } = site;
+  const title = siteTitle(printable({ name, invented }));
+  const notes = result.alternatives.flatMap((route) => {
+    const lines = alternativeNotes(route, SQUARE_DEGREES, units);
+    return lines.length === 0 ? [] : [wrap(`${route.id}: ${lines.join('; ')}.`, width, 3)];
+  });
+  const assumed = assumedLine(result, units);
+  const lines = [
+    style.strong(wrap(`${title}: a new ${pipeSize(sizeM, units)} line, as of ${result.asOf}`, width)),
+    '',
+    ...(result.none === null
+      ? sideBySide(result, page)
+      : noRouteLines(result.none, units).map((line) => wrap(line, width))),
+    ...(notes.length === 0 ? [] : ['', ...notes]),
+    ...pipeLines(result, page),
+    '',
+    ...(assumed === null ? [] : [style.faint(wrap(assumed, width))]),
+    style.faint(wrap(priceNote({ invented: result.pricesInvented, dated: datesText(dated) }), width)),
+    wrap(shortCautions(result.cautions), width),
+  ];
+  return `${lines.join('\n')}\n`;
+}

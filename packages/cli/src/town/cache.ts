@@ -1,0 +1,173 @@
+import { closeSync, fsyncSync, openSync, readSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
+import { modelFingerprint, type SiteReading, type Town } from '@rootreach/core';
+
+/** First bytes of a cache file; the number is raised when its contents change their meaning. */
+const MARK = 'rootreach town cache 1\n';
+/** Columns start at such places, so that they can be looked at where they lie. */
+const STEP = 8;
+
+const TYPES = { Float64Array, Uint32Array, Int32Array, Uint8Array } as const;
+type Column = InstanceType<(typeof TYPES)[keyof typeof TYPES]>;
+
+/** Where a column lies in the file, in place of the column. */
+interface Stored {
+  readonly $column: keyof typeof TYPES | 'bytes' | 'text';
+  readonly at: number;
+  readonly bytes: number;
+}
+
+/** What a cache was made from: it is of no use when any of it has changed. */
+export interface CacheKey {
+  /** Fingerprint of the model: trees in it are grown by its numbers. */
+  readonly model: string;
+  readonly asOf: string;
+  readonly horizonYears: number | null;
+  readonly files: readonly { readonly path: string; readonly size: number; readonly changedMs: number }[];
+}
+
+export interface CachedTown {
+  readonly town: Town;
+  readonly counts: SiteReading['counts'];
+}
+
+/** Long texts are kept as bytes, so that the head stays small. */
+const LONG_TEXT = 10_000;
+
+/** Takes the columns and long texts out of a value. */
+function takeApart(value: unknown, columns: Uint8Array[]): unknown {
+  let at = columns.reduce((sum, { byteLength }) => sum + Math.ceil(byteLength / STEP) * STEP, 0);
+  const store = ($column: Stored['$column'], bytes: Uint8Array): Stored => {
+    const stored = { $column, at, bytes: bytes.byteLength };
+    columns.push(bytes);
+    at += Math.ceil(bytes.byteLength / STEP) * STEP;
+    return stored;
+  };
+  const walk = (one: unknown): unknown => {
+    if (typeof one === 'string')
+      return one.length > LONG_TEXT ? store('text', Buffer.from(one, 'utf8')) : one;
+    if (one instanceof ArrayBuffer || one instanceof SharedArrayBuffer)
+      return store('bytes', new Uint8Array(one));
+    if (ArrayBuffer.isView(one)) {
+      const { buffer, byteOffset, byteLength } = one;
+      return store(
+        one.constructor.name as keyof typeof TYPES,
+        new Uint8Array(buffer, byteOffset, byteLength),
+      );
+    }
+    if (Array.isArray(one)) return one.map(walk);
+    if (typeof one === 'object' && one !== null) {
+      return Object.fromEntries(Object.entries(one).map(([name, part]) => [name, walk(part)]));
+    }
+    return one;
+  };
+  return walk(value);
+}
+
+function writeAll(fd: number, bytes: Uint8Array): void {
+  for (let at = 0; at < bytes.byteLength; )
+    at += writeSync(fd, bytes, at, Math.min(1 << 28, bytes.byteLength - at));
+}
+
+function readAll(fd: number, into: Uint8Array, from: number): boolean {
+  for (let at = 0; at < into.byteLength; ) {
+    const read = readSync(fd, into, at, Math.min(1 << 28, into.byteLength - at), from + at);
+    if (read === 0) return false;
+    at += read;
+  }
+  return true;
+}
+
+/** What a cache of these files would have to be made from. */
+export function cacheKey(
+  files: readonly string[],
+  settings: Pick<CacheKey, 'asOf' | 'horizonYears'>,
+): CacheKey {
+  return {
+    model: modelFingerprint(),
+    ...settings,
+    files: files.map((path) => {
+      const { size, mtimeMs } = statSync(path);
+      return { path, size, changedMs: mtimeMs };
+    }),
+  };
+}
+
+/** Writes beside and renames: a cache is whole or not there. */
+export function writeCache(path: string, key: CacheKey, cached: CachedTown): void {
+  const columns: Uint8Array[] = [];
+  const body = takeApart(cached, columns);
+  const head = Buffer.from(JSON.stringify({ key, body }), 'utf8');
+  const sizes = Buffer.alloc(16);
+  sizes.writeDoubleLE(head.byteLength, 0);
+  sizes.writeDoubleLE(
+    columns.reduce((sum, { byteLength }) => sum + byteLength, 0),
+    8,
+  );
+  const beside = `${path}.${process.pid}.part`;
+  const fd = openSync(beside, 'wx');
+  try {
+    writeAll(fd, Buffer.from(MARK));
+    writeAll(fd, sizes);
+    writeAll(fd, head);
+    for (const column of columns) {
+      writeAll(fd, column);
+      writeAll(fd, new Uint8Array((STEP - (column.byteLength % STEP)) % STEP));
+    }
+    fsyncSync(fd);
+    closeSync(fd);
+    renameSync(beside, path);
+  } catch (error) {
+    rmSync(beside, { force: true });
+    throw error;
+  }
+}
+
+function putTogether(value: unknown, columnAt: (stored: Stored) => unknown): unknown {
+  if (Array.isArray(value)) return value.map((one) => putTogether(one, columnAt));
+  if (typeof value !== 'object' || value === null) return value;
+  if ('$column' in value) return columnAt(value as Stored);
+  return Object.fromEntries(Object.entries(value).map(([name, part]) => [name, putTogether(part, columnAt)]));
+}
+
+/**
+ * Reads a cache made from the same files with the same settings; null where there is none, it is of something else,
+ * or it is damaged.
+ * @param Room Buffers that threads share, or of one alone.
+ */
+export function readCache(
+  path: string,
+  key: CacheKey,
+  Room: ArrayBufferConstructor | SharedArrayBufferConstructor,
+): CachedTown | null {
+  let fd: number;
+  try {
+    fd = openSync(path, 'r');
+  } catch {
+    return null;
+  }
+  try {
+    const start = Buffer.alloc(MARK.length + 16);
+    if (!readAll(fd, start, 0) || start.toString('latin1', 0, MARK.length) !== MARK) return null;
+    const headBytes = start.readDoubleLE(MARK.length);
+    if (!(headBytes > 0 && headBytes < 2 ** 30)) return null;
+    const head = Buffer.alloc(headBytes);
+    if (!readAll(fd, head, start.byteLength)) return null;
+    const { key: madeFrom, body } = JSON.parse(head.toString('utf8')) as { key: CacheKey; body: unknown };
+    if (JSON.stringify(madeFrom) !== JSON.stringify(key)) return null;
+    const first = start.byteLength + headBytes;
+    let whole = true;
+    const columnAt = ({ $column, at, bytes }: Stored): unknown => {
+      const room = new Room(bytes);
+      whole = readAll(fd, new Uint8Array(room), first + at) && whole;
+      if ($column === 'bytes') return room;
+      if ($column === 'text') return Buffer.from(room).toString('utf8');
+      return new TYPES[$column](room as ArrayBuffer) as Column;
+    };
+    const cached = putTogether(body, columnAt) as CachedTown;
+    return whole ? cached : null;
+  } catch {
+    return null;
+  } finally {
+    closeSync(fd);
+  }
+}

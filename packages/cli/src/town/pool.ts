@@ -1,0 +1,86 @@
+import { Worker } from 'node:worker_threads';
+import { type Answer, type Task, taskRunner } from './tasks.js';
+
+/** Threads that take tasks as they come free; answers come back in the order of the tasks. */
+export interface Pool {
+  readonly threads: number;
+  /** @param done called with the number of tasks answered so far. */
+  readonly run: (tasks: readonly Task[], done?: (answered: number) => void) => Promise<Answer[]>;
+  /** Gives every thread the same task. */
+  readonly tellAll: (task: Task) => Promise<void>;
+  readonly close: () => Promise<void>;
+}
+
+/** Without threads: the same work on the caller's own. */
+function inPlace(): Pool {
+  const run = taskRunner();
+  return {
+    threads: 0,
+    run: async (tasks, done) =>
+      tasks.map((task, i) => {
+        const answer = run(task);
+        done?.(i + 1);
+        return answer;
+      }),
+    tellAll: async (task) => {
+      run(task);
+    },
+    close: async () => undefined,
+  };
+}
+
+interface Reply {
+  readonly id: number;
+  readonly answer?: Answer;
+  readonly error?: string;
+}
+
+function ask(worker: Worker, id: number, task: Task): Promise<Answer> {
+  return new Promise((resolve, reject) => {
+    const end = (): void => {
+      worker.off('message', heard);
+      worker.off('error', failed);
+    };
+    const heard = (reply: Reply): void => {
+      end();
+      if (reply.error === undefined) resolve(reply.answer ?? null);
+      else reject(new Error(reply.error));
+    };
+    const failed = (error: Error): void => {
+      end();
+      reject(error);
+    };
+    worker.on('message', heard);
+    worker.on('error', failed);
+    worker.postMessage({ id, task });
+  });
+}
+
+/** @param threads 0 works on the caller's own thread. */
+export function openPool(threads: number): Pool {
+  if (threads === 0) return inPlace();
+  const workers = Array.from({ length: threads }, () => new Worker(new URL('./worker.js', import.meta.url)));
+  return {
+    threads,
+    async run(tasks, done) {
+      const answers: Answer[] = new Array(tasks.length);
+      let next = 0;
+      let answered = 0;
+      const serve = async (worker: Worker): Promise<void> => {
+        while (next < tasks.length) {
+          const id = next++;
+          answers[id] = await ask(worker, id, tasks[id] as Task);
+          done?.(++answered);
+        }
+      };
+      await Promise.all(workers.map(serve));
+      return answers;
+    },
+    async tellAll(task) {
+      await Promise.all(workers.map((worker, i) => ask(worker, i, task)));
+    },
+    async close() {
+      await Promise.all(workers.map((worker) => worker.terminate()));
+    },
+  };
+}

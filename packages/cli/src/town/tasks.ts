@@ -1,0 +1,50 @@
+import {
+  buffersOfDrains,
+  buffersOfTrees,
+  type RankOptions,
+  type Town,
+  type TownBlock,
+  townScorer,
+} from '@rootreach/core';
+import { type PieceToRead, type ReadPiece, readPiece } from './read-piece.js';
+
+/** What a thread can be asked. */
+export type Task =
+  | { readonly do: 'read'; readonly piece: PieceToRead }
+  | { readonly do: 'take-town'; readonly town: Town; readonly options: RankOptions }
+  | { readonly do: 'score'; readonly from: number; readonly to: number };
+
+export type Answer = ReadPiece | TownBlock | null;
+
+/** A thread's side of the work: it keeps the town that it was given. */
+export function taskRunner(): (task: Task) => Answer {
+  let score: ((from: number, to: number) => TownBlock) | null = null;
+  return (task) => {
+    switch (task.do) {
+      case 'read':
+        return readPiece(task.piece);
+      case 'take-town':
+        score = townScorer(task.town, task.options);
+        return null;
+      case 'score':
+        if (score === null) throw new Error('no town was given');
+        return score(task.from, task.to);
+    }
+  };
+}
+
+/** Buffers of an answer that are handed over rather than copied. */
+export function buffersOf(answer: Answer): ArrayBufferLike[] {
+  if (answer === null) return [];
+  if (!('piece' in answer)) {
+    const { line, segment, lengthM, expected, logSd, unsaid, byKind } = answer;
+    return [line, segment, lengthM, expected, logSd, unsaid, byKind].map((column) => column.buffer);
+  }
+  const { trees, drains, grown } = answer.piece;
+  // longitudes and latitudes of the grown trees are columns of their own
+  return [
+    ...buffersOfTrees(trees),
+    ...buffersOfDrains(drains),
+    ...Object.values(grown).map(({ buffer }) => buffer),
+  ];
+}

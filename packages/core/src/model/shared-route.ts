@@ -1,0 +1,88 @@
+import type { Caution } from './caution.js';
+import type { FallRemedy, LaidPipe } from './fall.js';
+import type { Assumption } from './issue.js';
+import type { NetworkJunction } from './network.js';
+import type { RoutePlace, RouteRequest } from './route.js';
+import type { LonLat } from './site.js';
+import type { TreeHarm } from './tree-harm.js';
+
+/** A place that water comes from. */
+export interface SharedSource {
+  readonly place: RoutePlace;
+  /** Roof, paving or ground that drains there; what the shared pipe is sized by. */
+  readonly servesM2: number;
+  /** Invert there, at most; metres. */
+  readonly invertMostM?: number;
+}
+
+/** Several sources to be drained together. */
+export interface SharedRouteRequest extends Omit<RouteRequest, 'from' | 'via' | 'sourceInvertM'> {
+  readonly from: readonly SharedSource[];
+}
+
+/** One line of a shared route, from its upper end. */
+export interface SharedLine {
+  readonly id: string;
+  /** Ids of a source, junction or outlet. */
+  readonly from: string;
+  readonly to: string;
+  readonly lengthM: number;
+  readonly servesM2: number;
+  /** Nominal size of its pipe, metres. */
+  readonly sizeM: number;
+  /** Null where the ground is not known. */
+  readonly pipe: LaidPipe | null;
+  readonly geometry: { readonly type: 'LineString'; readonly coordinates: readonly LonLat[] };
+}
+
+/** What a set of lines costs. */
+export interface SharedCost {
+  /** To lay them. */
+  readonly now: number;
+  /** Of root trouble over the horizon, discounted. */
+  readonly roots: number;
+  /** Set on the harm to trees; not paid, but weighed. */
+  readonly treeHarm: number;
+  /** Now and roots. */
+  readonly presentValue: number;
+}
+
+/** Lines from several sources that share trenches where that is cheaper. */
+export interface SharedRoute {
+  readonly shape: 'shared' | 'separate';
+  readonly lines: readonly SharedLine[];
+  /** Places where lines meet, each with its wyes. */
+  readonly junctions: readonly (Omit<NetworkJunction, 'x' | 'y'> & { readonly position: LonLat })[];
+  readonly lengthM: number;
+  readonly cost: SharedCost;
+  /** A line of its own for each source, laid at its least depth. */
+  readonly separate: { readonly lengthM: number; readonly cost: SharedCost };
+  /** Harm of all lines together to each tree. */
+  readonly trees: readonly TreeHarm[];
+}
+
+/** Why there is no shared route. */
+export type NoSharedRoute =
+  | { readonly reason: 'blocked'; readonly shortfallM: null }
+  | {
+      readonly reason: 'no-fall';
+      /** Least by which fall, cover or depth fail. */
+      readonly shortfallM: number;
+      readonly line: string;
+      readonly at: LonLat;
+      readonly remedies: readonly FallRemedy[];
+    };
+
+export interface SharedRouteResult {
+  readonly schema: 1;
+  readonly asOf: string;
+  readonly horizonYears: number;
+  readonly currency: string;
+  readonly pricesInvented: boolean;
+  readonly route: SharedRoute | null;
+  readonly none: NoSharedRoute | null;
+  readonly assumed: readonly Assumption[];
+  readonly cautions: readonly Caution[];
+  /** True where it was stopped before all was tried. */
+  readonly stopped: boolean;
+}

@@ -1,0 +1,120 @@
+import { chordOf } from '../geometry/chord.js';
+import type { Point } from '../geometry/disc-less-strip.js';
+import { type Interval, unionOf } from '../geometry/intervals.js';
+import type { PipeChoice, RoutePipe } from '../model/route.js';
+import { asNumber } from '../prices/price-quantities.js';
+import { jointRow } from '../tables/joints.js';
+import { pipeRow } from '../tables/pipes.js';
+import { bendRuleOf, bendsOf } from './bends.js';
+import { pathLength } from './path-stations.js';
+import { routeChance } from './route-chance.js';
+import { linesOfRoute } from './route-line.js';
+import { priceOfRoute } from './route-price.js';
+import { depthAlong, fallOf } from './route-profile.js';
+import type { RouteScene } from './scene.js';
+import { stretchesOf } from './stretches.js';
+
+/** Solid pipe begins this far before the roots, metres (judgement: a root that goes on along the trench). */
+const BEFORE_M = 1;
+/** Trunk diameters, or the dripline if that is wider, that count as the root zone here. */
+const ZONE_DIAMETERS = 12;
+
+/** Stretches of a path inside the root zone of any tree. */
+export function inRootZone(scene: RouteScene, points: readonly Point[]): Interval[] {
+  const found: Interval[] = [];
+  for (const tree of scene.trees) {
+    const radius = Math.max(tree.driplineM, ZONE_DIAMETERS * tree.stemDiameterM);
+    let s = 0;
+    for (let i = 0; i + 1 < points.length; i++) {
+      const [a, b] = [points[i], points[i + 1]] as [Point, Point];
+      const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+      const chord = chordOf(...a, ...b, tree.x, tree.y, radius);
+      if (chord) found.push([s + chord[0] * length - BEFORE_M, s + chord[1] * length + BEFORE_M]);
+      s += length;
+    }
+  }
+  const lengthM = pathLength(points);
+  return unionOf(found.map(([from, to]): Interval => [Math.max(0, from), Math.min(lengthM, to)]));
+}
+
+interface Candidate {
+  readonly id: string;
+  readonly pipe: RoutePipe;
+  readonly solid: readonly Interval[];
+  readonly name: string;
+}
+
+function nameOf({ material, joint, perforated, wrapped }: RoutePipe): string {
+  const row = pipeRow(material);
+  const holes = perforated ? `${wrapped ? 'wrapped ' : ''}perforated ` : '';
+  return `${holes}${row.name}, ${jointRow(joint ?? row.joint).name}`;
+}
+
+function candidatesOf({ pipe }: RouteScene['request'], solid: readonly Interval[]): Candidate[] {
+  const { sizeM } = pipe;
+  const coil: RoutePipe = { material: 'hdpe-corrugated-heavy', sizeM };
+  const drained: RoutePipe = { ...coil, perforated: true, wrapped: true };
+  const of = (id: string, chosen: RoutePipe, name = nameOf(chosen)): Candidate => ({ id, pipe: chosen, solid: [], name });
+  return [
+    of('asked', pipe),
+    of('coil', { ...coil, joint: 'none' }, `${pipeRow(coil.material).name} in one coil`),
+    of('gasketed', { material: 'pvc-sdr35', sizeM, joint: 'gasket' }),
+    of('welded', { material: 'pvc-sch40', sizeM, joint: 'solvent' }),
+    of('perforated', drained),
+    {
+      id: 'solid-past-trees',
+      pipe: drained,
+      solid,
+      name: `${nameOf(drained)}; solid past the trees`,
+    },
+  ];
+}
+
+function choiceOf(scene: RouteScene, points: readonly Point[], { id, pipe, solid, name }: Candidate): PipeChoice {
+  const { site, request, horizonYears, costs, plane, nowYear, limits } = scene;
+  const lengthM = pathLength(points);
+  const fall = fallOf(scene, points);
+  const depthAt = depthAlong(scene, fall?.kind === 'laid' ? fall : null);
+  const bends = bendsOf(points, bendRuleOf(pipe));
+  const coverAt = (s: number): number => Math.max(0, depthAt(s) - limits.pipeHeightM);
+  const lines = linesOfRoute({ plane, points, lengthM, bends, coverAt, laidYear: nowYear, asked: pipe, solid });
+  const within = (years: number) => routeChance(site, lines, request.asOf, years, costs.discountRate);
+  const [ten, twentyFive] = [within(10), within(25)];
+  const asked = horizonYears === 25 ? twentyFive : within(horizonYears);
+  const priced = priceOfRoute(scene, { stretches: stretchesOf(scene, points), bends, depthAt, pipe, solid, lengthM });
+  const now = asNumber(priced.total);
+  const roots = asked.discounted * costs.repairEach;
+  const solidM = solid.reduce((sum, [from, to]) => sum + to - from, 0);
+  return {
+    id,
+    name,
+    material: pipe.material,
+    joint: pipe.joint ?? pipeRow(pipe.material).joint,
+    joints: asked.joints.length,
+    solid,
+    perforatedM: pipe.perforated ? lengthM - solidM : 0,
+    chance: { '10': ten.chance, '25': twentyFive.chance },
+    cost: { now, roots, presentValue: now + roots },
+  };
+}
+
+const sameKind = (a: RoutePipe, b: RoutePipe): boolean =>
+  a.material === b.material &&
+  (a.joint ?? pipeRow(a.material).joint) === (b.joint ?? pipeRow(b.material).joint) &&
+  (a.perforated ?? false) === (b.perforated ?? false) &&
+  (a.wrapped ?? false) === (b.wrapped ?? false);
+
+/**
+ * The same path laid with other pipes: a coil without joints, gasketed, glued, perforated and wrapped, and that with
+ * solid pipe inside the root zones. The pipe that was asked for comes first.
+ */
+export function pipeChoices(scene: RouteScene, points: readonly Point[]): PipeChoice[] {
+  const [asked, ...others] = candidatesOf(scene.request, inRootZone(scene, points)) as [Candidate, ...Candidate[]];
+  const lengthM = pathLength(points);
+  const worth = others.filter(({ id, pipe, solid }) => {
+    if (id !== 'solid-past-trees') return !sameKind(pipe, asked.pipe);
+    const solidM = solid.reduce((sum, [from, to]) => sum + to - from, 0);
+    return solidM > 0 && solidM < lengthM - 1e-6;
+  });
+  return [asked, ...worth].map((candidate) => choiceOf(scene, points, candidate));
+}

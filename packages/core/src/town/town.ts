@@ -1,0 +1,213 @@
+import { type IndexRoom, packSquares } from '../geometry/box-index.js';
+import { packNet } from '../line/snap.js';
+import type { Site } from '../model/site.js';
+import type { MadeBefore, RankOptions } from '../risk/context.js';
+import { horizonOf } from '../risk/horizon.js';
+import { type ScoreColumns, scoreLines } from '../risk/score-all.js';
+import { ScoredSite } from '../risk/scored-site.js';
+import { seenContextOf } from '../risk/seen-context.js';
+import { type GrownTrees, growTrees } from '../risk/tree-field.js';
+import { yearOf } from '../units/calendar.js';
+import { lazyList } from './lazy-list.js';
+import {
+  drainReader,
+  joinDrains,
+  type PackedDrains,
+  packDrains,
+  pathIn,
+  type TownDrains,
+} from './packed-drains.js';
+import { joinTrees, type PackedTrees, packTrees, type TownTrees, treeReader } from './packed-trees.js';
+import { uniqueIds } from './unique-ids.js';
+
+/** What a town has few of, as objects. */
+type Few = Omit<Site, 'trees' | 'drains'>;
+
+/** One piece of a town's files, read and packed; its trees grown. Can be handed from thread to thread. */
+export interface TownPiece {
+  readonly few: Few;
+  readonly trees: PackedTrees;
+  readonly grown: GrownTrees;
+  readonly drains: PackedDrains;
+}
+
+/** A town in columns: what threads share, and what a cache keeps. */
+export interface Town {
+  readonly few: Few;
+  readonly trees: TownTrees;
+  readonly drains: TownDrains;
+  readonly made: MadeBefore;
+  /** Ids that several pieces had: the later ones were given a number. */
+  readonly renamed: readonly string[];
+}
+
+/** When and how far ahead trees are grown. */
+export type GrowOptions = Pick<RankOptions, 'asOf' | 'horizonYears'>;
+
+const HORIZON_YEARS = 10;
+
+function growthOf({
+  asOf,
+  horizonYears,
+}: GrowOptions): [nowYear: number, horizon: ReturnType<typeof horizonOf>] {
+  const nowYear = yearOf(asOf);
+  if (nowYear === undefined) throw new RangeError(`asOf must be an ISO date, got '${asOf}'`);
+  return [nowYear, horizonOf(horizonYears ?? HORIZON_YEARS)];
+}
+
+/** Packs one piece of a town. @throws RangeError for a date or horizon that makes no sense. */
+export function packPiece(site: Site, options: GrowOptions): TownPiece {
+  const { trees, drains, ...few } = site;
+  return {
+    few,
+    trees: packTrees(trees),
+    grown: growTrees(trees, site.soil, ...growthOf(options)),
+    drains: packDrains(drains),
+  };
+}
+
+function joinGrown(pieces: readonly GrownTrees[], count: number, Room: IndexRoom): GrownTrees {
+  const column = (name: Exclude<keyof GrownTrees, 'vigour'>): Float64Array => {
+    const length = pieces.reduce((sum, piece) => sum + piece[name].length, 0);
+    const whole = new Float64Array(new Room(8 * length));
+    let at = 0;
+    for (const piece of pieces) {
+      whole.set(piece[name], at);
+      at += piece[name].length;
+    }
+    return whole;
+  };
+  const vigour = new Uint8Array(new Room(count));
+  let at = 0;
+  for (const piece of pieces) {
+    vigour.set(piece.vigour, at);
+    at += piece.vigour.length;
+  }
+  return {
+    lon: column('lon'),
+    lat: column('lat'),
+    reachM: column('reachM'),
+    weight: column('weight'),
+    vigour,
+    structuralM: column('structuralM'),
+    spreadMPerYear: column('spreadMPerYear'),
+    searchM: column('searchM'),
+    extraLogSd: column('extraLogSd'),
+  };
+}
+
+/** The first piece that says something of the whole speaks for it; what is listed is put together. */
+function joinFew(pieces: readonly Few[]): Few {
+  const said = <K extends keyof Few>(name: K): Few[K] =>
+    (pieces.find((piece) => piece[name] !== null) ?? (pieces[0] as Few))[name];
+  return {
+    name: said('name'),
+    invented: pieces.some((piece) => piece.invented),
+    units: said('units'),
+    soil: said('soil'),
+    biome: said('biome'),
+    protection: said('protection'),
+    rainMmPerHour: said('rainMmPerHour'),
+    fittings: pieces.flatMap((piece) => piece.fittings),
+    findings: pieces.flatMap((piece) => piece.findings),
+    obstacles: pieces.flatMap((piece) => piece.obstacles),
+    barriers: pieces.flatMap((piece) => piece.barriers),
+    levels: pieces.flatMap((piece) => piece.levels),
+  };
+}
+
+/**
+ * Puts the pieces of a town together in their order.
+ * @param Room Buffers of threads that share the town, or of one alone.
+ */
+export function joinTown(pieces: readonly TownPiece[], Room: IndexRoom = ArrayBuffer): Town {
+  const room = (bytes: number): ArrayBufferLike => new Room(bytes);
+  const trees = joinTrees(
+    pieces.map((piece) => piece.trees),
+    room,
+  );
+  const drains = joinDrains(
+    pieces.map((piece) => piece.drains),
+    room,
+  );
+  const grown = joinGrown(
+    pieces.map((piece) => piece.grown),
+    trees.count,
+    Room,
+  );
+  const paths = lazyList(drains.count, (i) => pathIn(drains, i));
+  const treeIds = uniqueIds(trees.ids);
+  const drainIds = uniqueIds(drains.ids);
+  return {
+    few: joinFew(pieces.map((piece) => piece.few)),
+    trees: { ...trees, ids: treeIds.ids },
+    drains: { ...drains, ids: drainIds.ids },
+    renamed: [...treeIds.renamed, ...drainIds.renamed],
+    made: {
+      grown,
+      treeIndex: packSquares(grown.lon, grown.lat, grown.searchM, Room),
+      lineIndex: packNet(paths, Room),
+    },
+  };
+}
+
+/** The town as a site whose trees and lines are made when they are looked at. */
+export function siteOfTown({ few, trees, drains }: Town): Site {
+  return {
+    ...few,
+    trees: lazyList(trees.count, treeReader(trees)),
+    drains: lazyList(drains.count, drainReader(drains)),
+  };
+}
+
+/** Scores of some lines of a town, and the entries that the trees of each kind bring to them. */
+export interface TownBlock extends ScoreColumns {
+  /** By the number of the kind in `treeKinds`. */
+  readonly byKind: Float64Array;
+}
+
+/** Keys of the species table that the town's trees come to, in alphabetical order. */
+export const treeKinds = ({ trees }: Town): readonly string[] =>
+  [...new Set(trees.names.map(({ key }) => key))].sort();
+
+/** Scores lines of a town in one thread, block after block. @throws RangeError for options that make no sense. */
+export function townScorer(town: Town, options: RankOptions): (from: number, to: number) => TownBlock {
+  const { context } = seenContextOf(siteOfTown(town), options, town.made);
+  const numberOf = new Map(treeKinds(town).map((key, i) => [key, i]));
+  const kindOfName = Int32Array.from(town.trees.names, ({ key }) => numberOf.get(key) as number);
+  const { species } = town.trees;
+  return (from, to) => {
+    const byKind = new Float64Array(numberOf.size);
+    const scores = scoreLines(context, from, to, ({ near }, load) => {
+      for (let t = 0; t < near.count; t++) {
+        const kind = kindOfName[species[near.number[t] as number] as number] as number;
+        byKind[kind] = (byKind[kind] as number) + (load.byTree[t] as number);
+      }
+    });
+    return { ...scores, byKind };
+  };
+}
+
+/** The town scored, from the scores of its blocks of lines in their order. */
+export function scoredTown(town: Town, options: RankOptions, blocks: readonly ScoreColumns[]): ScoredSite {
+  return new ScoredSite(siteOfTown(town), options, { made: town.made, columns: joinScores(blocks) });
+}
+
+/** Columns of blocks, one after the other. */
+function joinScores(blocks: readonly ScoreColumns[]): ScoreColumns {
+  const count = blocks.reduce((sum, block) => sum + block.count, 0);
+  const whole = {
+    line: new Int32Array(count),
+    segment: new Int32Array(count),
+    lengthM: new Float64Array(count),
+    expected: new Float64Array(count),
+    logSd: new Float64Array(count),
+    unsaid: new Uint8Array(count),
+  };
+  let at = 0;
+  for (const block of blocks) {
+    for (const name of Object.keys(whole) as (keyof typeof whole)[]) whole[name].set(block[name], at);
+    at += block.count;
+  }
+  return { count, ...whole, issues: blocks.flatMap((block) => block.issues) };
+}

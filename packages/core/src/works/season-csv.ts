@@ -1,0 +1,44 @@
+import type { SeasonResult } from '../model/season.js';
+import { csvText } from '../prices/csv.js';
+import { toFeet } from '../units/length.js';
+import type { SeasonUnits } from './season-words.js';
+
+/** One row a push of the camera. */
+export function seasonCsv({ looks }: SeasonResult, units: SeasonUnits): string {
+  const unit = units === 'us' ? 'ft' : 'm';
+  const along = (lengthM: number): number => Number((units === 'us' ? toFeet(lengthM) : lengthM).toFixed(2));
+  return csvText([
+    [
+      'site',
+      'day',
+      'due',
+      'line',
+      'line_name',
+      'from',
+      'direction',
+      `push_to_${unit}`,
+      `expect_from_${unit}`,
+      `expect_to_${unit}`,
+      'chance_pct',
+      'seen_before',
+      'segments',
+      'uid',
+    ],
+    ...looks.map((look) => [
+      look.site,
+      look.day,
+      look.due,
+      look.drainId,
+      look.drainName,
+      look.from,
+      look.direction,
+      along(look.toM),
+      along(look.expectM[0]),
+      along(look.expectM[1]),
+      Math.round(100 * look.chance),
+      look.known ? 'yes' : 'no',
+      look.segmentIds.join(' '),
+      look.uid,
+    ]),
+  ]);
+}

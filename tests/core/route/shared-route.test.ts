@@ -1,0 +1,161 @@
+import { describe, expect, it } from 'vitest';
+import { lonLatOf, planeAt } from '../../../packages/core/src/geometry/plane.js';
+import type { SharedRouteRequest } from '../../../packages/core/src/model/shared-route.js';
+import type { LonLat } from '../../../packages/core/src/model/site.js';
+import { planSharedRoute } from '../../../packages/core/src/route/shared-route.js';
+import { sizeForArea } from '../../../packages/core/src/water/size-for-area.js';
+import { scene } from '../../scenes/scene.js';
+
+const PLANE = planeAt(-93, 45);
+const at = (x: number, y: number): LonLat => lonLatOf(PLANE, x, y);
+
+/** Invented lot: a house, a maple, three downspouts, ground that falls 1 in 40 to the north. */
+const lot = scene()
+  .obstacle({
+    path: [
+      [6, 4],
+      [16, 4],
+      [16, 12],
+      [6, 12],
+      [6, 4],
+    ],
+    type: 'building',
+    id: 'house',
+  })
+  .tree({ at: [12, 20], id: 'maple', species: 'Acer saccharum', dbh_cm: 45 })
+  .fitting({ at: [6, 12.5], type: 'downspout', id: 'D1' })
+  .fitting({ at: [16, 12.5], type: 'downspout', id: 'D2' })
+  .fitting({ at: [5.5, 4], type: 'downspout', id: 'D3' })
+  .fitting({ at: [14, 36], type: 'outlet', id: 'out' })
+  .level({ at: [0, 0], elevation_m: 10 })
+  .level({ at: [20, 0], elevation_m: 10 })
+  .level({ at: [0, 40], elevation_m: 9 })
+  .level({ at: [20, 40], elevation_m: 9 });
+
+const request: SharedRouteRequest = {
+  asOf: '2026-11-25',
+  from: [
+    { place: { id: 'D1' }, servesM2: 40 },
+    { place: { id: 'D2' }, servesM2: 40 },
+    { place: { id: 'D3' }, servesM2: 20 },
+  ],
+  to: [{ id: 'out' }],
+  pipe: { material: 'pvc-sdr35', sizeM: 0.1016 },
+  limits: { minFall: 0.01, minCoverM: 0.2, maxDepthM: 1.1 },
+};
+
+/** Outlet in the open whose invert may lie in a pit of its own. */
+const low = { ...request, outletInvertM: 8 };
+
+describe('a shared route on a lot', () => {
+  const { route, none, ...about } = planSharedRoute(lot.site(), low);
+
+  it('costs less than a line for each downspout, and joins them with wyes', () => {
+    expect(none).toBeNull();
+    expect(route?.shape).toBe('shared');
+    expect(route?.cost.presentValue).toBeLessThan(route?.separate.cost.presentValue as number);
+    expect(route?.lengthM).toBeLessThan(0.8 * (route?.separate.lengthM as number));
+    const wyes = route?.junctions.flatMap(({ branches }) => branches).length ?? 0;
+    expect(wyes).toBeGreaterThan(0);
+    expect(about.assumed.map(({ path }) => path)).toContain('route/sizeM');
+  });
+
+  it('carries all the water to the outlet, falling all the way and meeting without a drop', () => {
+    const last = route?.lines.filter(({ to }) => to === 'out') ?? [];
+    expect(last.reduce((sum, { servesM2 }) => sum + servesM2, 0)).toBe(100);
+    const inverts = new Map<string, number>();
+    for (const { from, to, pipe } of route?.lines ?? []) {
+      expect(pipe?.fall.min).toBeGreaterThanOrEqual(0.01 - 1e-7);
+      expect(pipe?.depthM.max).toBeLessThanOrEqual(1.1 + 1e-7);
+      for (const [end, z] of [
+        [from, pipe?.invertM[0]],
+        [to, pipe?.invertM.at(-1)],
+      ] as const) {
+        if (end === 'out') continue;
+        expect(z).toBeCloseTo(inverts.get(end) ?? (z as number), 7);
+        inverts.set(end, z as number);
+      }
+    }
+  });
+
+  it('keeps off the house and off the no-dig circle of the maple', () => {
+    const maple = route?.trees.find(({ id }) => id === 'maple');
+    expect(maple?.reasons).not.toContain('inside-3-diameters');
+    for (const { geometry } of route?.lines ?? []) {
+      for (const [lon, lat] of geometry.coordinates.slice(1, -1)) {
+        const x = (lon - PLANE.lon) * PLANE.metresPerDegreeLon;
+        const y = (lat - PLANE.lat) * PLANE.metresPerDegreeLat;
+        expect(x > 6 && x < 16 && y > 4 && y < 12).toBe(false);
+      }
+    }
+  });
+
+  it('takes larger pipe where more water runs, by the rain', () => {
+    const sizeFor = (areaM2: number): number =>
+      sizeForArea(areaM2, {
+        material: 'pvc-sdr35',
+        leastM: 0.1016,
+        rainMmPerHour: 250,
+        runoff: 1,
+        fall: 0.01,
+      });
+    const sized = planSharedRoute(lot.site(), low, { sizeFor });
+    for (const { servesM2, sizeM } of sized.route?.lines ?? []) expect(sizeM).toBe(sizeFor(servesM2));
+    expect(sizeFor(100)).toBeGreaterThan(sizeFor(20));
+    expect(sized.assumed.map(({ path }) => path)).not.toContain('route/sizeM');
+  });
+
+  it('warns of digging and of water sent elsewhere', () => {
+    const codes = about.cautions.map(({ code }) => code);
+    for (const code of ['locate-utilities', 'water-to-others', 'local-code']) expect(codes).toContain(code);
+  });
+});
+
+describe('where a shared route cannot be', () => {
+  it('says by how much it fails to fall, on which line, and what would help', () => {
+    const { route, none } = planSharedRoute(lot.site(), { ...request, outletInvertM: 9.3 });
+    expect(route).toBeNull();
+    expect(none).toMatchObject({ reason: 'no-fall' });
+    expect(none?.shortfallM).toBeGreaterThan(0.01);
+    if (none?.reason !== 'no-fall') throw new Error('falls');
+    expect(none.remedies.map(({ kind }) => kind)).toContain('pump');
+  });
+
+  it('says so where a source is walled in', () => {
+    const walled = lot
+      .obstacle({
+        path: [
+          [1, 1],
+          [4, 1],
+          [4, 4],
+          [1, 4],
+          [1, 1],
+        ],
+        type: 'wall',
+      })
+      .site();
+    const from = [...request.from, { place: { position: at(2.5, 2.5) }, servesM2: 5 }];
+    expect(planSharedRoute(walled, { ...low, from })).toMatchObject({
+      route: null,
+      none: { reason: 'blocked' },
+    });
+  });
+
+  it('does not look at fall where nothing is known of the ground', () => {
+    const bare = scene()
+      .fitting({ at: [0, 0], type: 'downspout', id: 'A' })
+      .fitting({ at: [8, 0], type: 'downspout', id: 'B' })
+      .fitting({ at: [4, 15], type: 'outlet', id: 'out' })
+      .site();
+    const { route, assumed } = planSharedRoute(bare, {
+      ...request,
+      from: ['A', 'B'].map((id) => ({ place: { id }, servesM2: 30 })),
+    });
+    expect(route?.lines.every(({ pipe }) => pipe === null)).toBe(true);
+    expect(assumed.map(({ path }) => path)).toContain('route/ground');
+  });
+
+  it('refuses a request without a source', () => {
+    expect(() => planSharedRoute(lot.site(), { ...request, from: [] })).toThrow(/source/);
+  });
+});
