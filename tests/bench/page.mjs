@@ -72,7 +72,11 @@ async function openPage(browser, address, file) {
 
 /** Takes hold of a tree in the middle of the plan and drags it along. */
 async function drag(page) {
-  await page.getByRole('button', { name: /^Draw$/ }).or(page.getByRole('tab', { name: /^Draw$/ })).first().click();
+  await page
+    .getByRole('button', { name: /^Draw$/ })
+    .or(page.getByRole('tab', { name: /^Draw$/ }))
+    .first()
+    .click();
   const stems = await page.locator('.stem-hit').all();
   const boxes = await Promise.all(stems.map((stem) => stem.boundingBox()));
   const middle = boxes.filter((box) => box && box.x > 200 && box.x < 700 && box.y > 200 && box.y < 650);
@@ -110,7 +114,12 @@ async function benchDrag(browser, address) {
     build: {
       outDir: folder,
       emptyOutDir: false,
-      lib: { entry: join(root, 'tests/bench/page-turf.mjs'), formats: ['iife'], name: 'turf', fileName: () => 'turf.js' },
+      lib: {
+        entry: join(root, 'tests/bench/page-turf.mjs'),
+        formats: ['iife'],
+        name: 'turf',
+        fileName: () => 'turf.js',
+      },
     },
   });
   const { readFileSync } = await import('node:fs');
@@ -126,12 +135,19 @@ async function benchDrag(browser, address) {
   }, site);
   const segments = await page.locator('.stretch-hit').count();
   await page.close();
-  console.log(`drag of a tree, ${site.features.length} features, ${segments} segments, ${found.length} moves`);
+  console.log(
+    `drag of a tree, ${site.features.length} features, ${segments} segments, ${found.length} moves`,
+  );
   console.log(`                                   p50      p95  ms`);
   console.log(`pointer to scores on the page  ${told(found.map((m) => m.rescored))}`);
   console.log(`pointer to painted frame       ${told(found.map((m) => m.painted))}   (aim: p95 at most 16)`);
   console.log(`overlap through Turf circles   ${told(turf)}`);
-  const ratio = quantile(turf, 0.5) / quantile(found.map((m) => m.rescored), 0.5);
+  const ratio =
+    quantile(turf, 0.5) /
+    quantile(
+      found.map((m) => m.rescored),
+      0.5,
+    );
   console.log(`Turf circles, overlap alone : re-scored and repainted = ${ratio.toFixed(1)}`);
 }
 
@@ -139,8 +155,13 @@ async function benchTown(browser, address) {
   const counts = { trees: Math.round(100_000 * size), lines: Math.round(20_000 * size) };
   const town = makeTown({ ...counts, seed: 7 });
   const file = join(folder, 'town.geojson');
-  const features = [town.trees, town.lines].map((text) => text.slice(text.indexOf('[') + 1, text.lastIndexOf(']')));
-  writeFileSync(file, `{"type":"FeatureCollection","rootreach":{"name":"bench"},"features":[${features.join(',')}]}`);
+  const features = [town.trees, town.lines].map((text) =>
+    text.slice(text.indexOf('[') + 1, text.lastIndexOf(']')),
+  );
+  writeFileSync(
+    file,
+    `{"type":"FeatureCollection","rootreach":{"name":"bench"},"features":[${features.join(',')}]}`,
+  );
   const { page, ms } = await openPage(browser, address, file);
   const longest = async () => {
     const value = await page.evaluate(() => window.longest);
@@ -148,8 +169,12 @@ async function benchTown(browser, address) {
     return `${value.toFixed(0)} ms`;
   };
   await page.waitForTimeout(2000);
-  console.log(`town of ${counts.trees} trees and ${counts.lines} lines: ranked after ${(ms / 1000).toFixed(1)} s`);
-  console.log(`longest task of the page while it opened: ${await longest()} (0: none over 50; aim: under 200)`);
+  console.log(
+    `town of ${counts.trees} trees and ${counts.lines} lines: ranked after ${(ms / 1000).toFixed(1)} s`,
+  );
+  console.log(
+    `longest task of the page while it opened: ${await longest()} (0: none over 50; aim: under 200)`,
+  );
   for (let i = 0; i < 6; i++) {
     await page.mouse.move(500, 450);
     await page.mouse.down();

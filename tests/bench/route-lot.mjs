@@ -44,11 +44,20 @@ const SPECIES = [
 export function routeLot({ seed, sizeM = 60, trees = 20, levels = true }) {
   const random = seeded(seed);
   const between = (low, high) => low + random() * (high - low);
-  const house = [sizeM * between(0.3, 0.36), sizeM * between(0.4, 0.46), sizeM * between(0.58, 0.68), sizeM * between(0.62, 0.7)];
+  const house = [
+    sizeM * between(0.3, 0.36),
+    sizeM * between(0.4, 0.46),
+    sizeM * between(0.58, 0.68),
+    sizeM * between(0.62, 0.7),
+  ];
   const features = [
     feature('Polygon', ring(0, 0, sizeM, sizeM), { kind: 'obstacle', type: 'boundary', id: 'lot' }),
     feature('Polygon', ring(...house), { kind: 'obstacle', type: 'building', id: 'house' }),
-    feature('Polygon', ring(house[0], 0, house[0] + 4, house[1]), { kind: 'obstacle', type: 'paving', id: 'drive' }),
+    feature('Polygon', ring(house[0], 0, house[0] + 4, house[1]), {
+      kind: 'obstacle',
+      type: 'paving',
+      id: 'drive',
+    }),
     feature('Polygon', ring(house[2] - 3, 0, house[2] - 1.8, house[1]), {
       kind: 'obstacle',
       type: 'paving',
@@ -70,12 +79,21 @@ export function routeLot({ seed, sizeM = 60, trees = 20, levels = true }) {
     const [x, y, dM] = [between(1, sizeM - 1), between(1, sizeM - 1), between(0.1, 0.8)];
     if (!clear(x, y, dM)) continue;
     const species = SPECIES[Math.floor(random() * SPECIES.length)];
-    features.push(feature('Point', at(x, y), { kind: 'tree', id: `t${n}`, species, dbh_cm: Math.round(dM * 100) }));
+    features.push(
+      feature('Point', at(x, y), { kind: 'tree', id: `t${n}`, species, dbh_cm: Math.round(dM * 100) }),
+    );
     n++;
   }
   if (levels) {
     const slope = between(0.02, 0.05);
-    for (const [i, [x, y]] of [[2, 2], [sizeM - 2, 2], [2, sizeM - 2], [sizeM - 2, sizeM - 2], [sizeM / 2, sizeM / 3], [from[0], from[1]]].entries()) {
+    for (const [i, [x, y]] of [
+      [2, 2],
+      [sizeM - 2, 2],
+      [2, sizeM - 2],
+      [sizeM - 2, sizeM - 2],
+      [sizeM / 2, sizeM / 3],
+      [from[0], from[1]],
+    ].entries()) {
       const elevation = 30 + slope * y + between(-0.1, 0.1);
       features.push(feature('Point', at(x, y), { kind: 'level', id: `l${i}`, elevation_m: elevation }));
     }

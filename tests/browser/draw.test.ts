@@ -383,13 +383,13 @@ describe('what the page asks for', () => {
   it('is map tiles only from the address that the user gave, and no picture from anywhere before', async () => {
     const there = await visit(browser, server.address, 'desk');
     const { page, errors, strangers } = there;
-    await page.context().route('https://tiles.invalid/**', (route) =>
-      route.fulfill({
-        status: 200,
-        contentType: 'image/svg+xml',
-        body: '<svg xmlns="http://www.w3.org/2000/svg"/>',
-      }),
-    );
+    // requests that the page's rule refuses never come here
+    let asked = 0;
+    await page.context().route('https://tiles.invalid/**', (route) => {
+      asked += 1;
+      const body = '<svg xmlns="http://www.w3.org/2000/svg"/>';
+      return route.fulfill({ status: 200, contentType: 'image/svg+xml', body });
+    });
     const blocked = () =>
       page.evaluate(
         () =>

@@ -44,6 +44,9 @@ async function openPage(address = server.address): Promise<Page> {
 const choose = (page: Page, name: string, text: string) =>
   page.setInputFiles('#open-files', { name, mimeType: 'application/json', buffer: Buffer.from(text) });
 
+/** On a busy machine a page takes its time. */
+const soon = <T>(look: () => Promise<T> | T) => expect.poll(look, { timeout: 20_000 });
+
 const opened = (page: Page) => page.locator('.site-picker option:checked').textContent();
 const isSaved = (page: Page) => page.locator('.save-state-saved').waitFor();
 
@@ -67,7 +70,7 @@ async function rename(
 ): Promise<void> {
   await row.locator('.site-more').click();
   await row.getByRole('button', { name: 'Rename', exact: true }).click();
-  await row.getByLabel('Name').fill(name);
+  await row.getByLabel('Name', { exact: true }).fill(name);
   await row.getByRole('button', { name: 'Keep this name' }).click();
 }
 
@@ -83,7 +86,7 @@ describe('a site on this device', () => {
     await rename(page, 'Back yard');
     await isSaved(page);
     await page.reload();
-    await expect.poll(() => opened(page)).toBe('Back yard');
+    await soon(() => opened(page)).toBe('Back yard');
     await isSaved(page);
     expect(await page.evaluate(() => location.hash)).toBe('');
   });
@@ -93,7 +96,7 @@ describe('a site on this device', () => {
     await openYard(page);
     await rename(page, 'Closed at once');
     await page.reload();
-    await expect.poll(() => opened(page)).toBe('Closed at once');
+    await soon(() => opened(page)).toBe('Closed at once');
     await showSites(page);
     expect(await page.locator('.site-row').count()).toBe(1);
   });
@@ -103,15 +106,15 @@ describe('a site on this device', () => {
     await openYard(page);
     const before = (await opened(page)) ?? '';
     await rename(page, 'Other');
-    await expect.poll(() => opened(page)).toBe('Other');
+    await soon(() => opened(page)).toBe('Other');
     await page.locator('.tool-button').first().click();
-    await expect.poll(() => opened(page)).toBe(before);
+    await soon(() => opened(page)).toBe(before);
     await page.keyboard.press('Control+y');
-    await expect.poll(() => opened(page)).toBe('Other');
+    await soon(() => opened(page)).toBe('Other');
     await page.keyboard.press('Control+z');
-    await expect.poll(() => opened(page)).toBe(before);
+    await soon(() => opened(page)).toBe(before);
     await page.keyboard.press('Control+Shift+z');
-    await expect.poll(() => opened(page)).toBe('Other');
+    await soon(() => opened(page)).toBe('Other');
   });
 
   it('is one of several that are opened, renamed, copied, deleted and brought back', async () => {
@@ -119,23 +122,23 @@ describe('a site on this device', () => {
     await openYard(page);
     const rows = page.locator('.site-row');
     await rename(page, 'Yard one');
-    await expect.poll(() => rows.allTextContents()).toEqual([expect.stringContaining('Yard one')]);
+    await soon(() => rows.allTextContents()).toEqual([expect.stringContaining('Yard one')]);
     await rows.first().locator('.site-more').click();
     await rows.first().getByRole('button', { name: 'Copy' }).click();
-    await expect.poll(() => rows.count()).toBe(2);
+    await soon(() => rows.count()).toBe(2);
     const copy = rows.filter({ hasText: 'Yard one (copy)' });
     await rename(page, 'Yard two', copy);
     const two = rows.filter({ hasText: 'Yard two' });
     await two.locator('.site-open').click();
-    await expect.poll(() => opened(page)).toBe('Yard two');
+    await soon(() => opened(page)).toBe('Yard two');
     await two.locator('.site-more').click();
     await two.getByRole('button', { name: 'Delete' }).click();
-    await expect.poll(() => opened(page)).toBe('Yard one');
+    await soon(() => opened(page)).toBe('Yard one');
     expect(await page.locator('.sites [role=status]').textContent()).toContain('Yard two');
     await page.locator('.sites [role=status]').getByRole('button').click();
-    await expect.poll(() => rows.count()).toBe(2);
+    await soon(() => rows.count()).toBe(2);
     await page.reload();
-    await expect.poll(() => opened(page)).toBe('Yard one');
+    await soon(() => opened(page)).toBe('Yard one');
   });
 
   it('is a copy where it began as an example, which stays as it was', async () => {
@@ -154,7 +157,7 @@ describe('a site on this device', () => {
     await page.reload();
     await page.locator('.save-state-example').waitFor();
     await showSites(page);
-    await expect.poll(() => page.locator('.site-row').count()).toBe(1);
+    await soon(() => page.locator('.site-row').count()).toBe(1);
     expect(await page.locator('.site-row .site-name').textContent()).toBe(demoName);
   });
 
@@ -162,9 +165,9 @@ describe('a site on this device', () => {
     const page = await openPage();
     await openYard(page);
     await choose(page, 'campus.geojson', demoText('small-campus'));
-    await expect.poll(() => page.locator('.site-row').count()).toBe(2);
+    await soon(() => page.locator('.site-row').count()).toBe(2);
     await choose(page, 'again.geojson', demoText('french-drain-plan'));
-    await expect.poll(() => opened(page)).toMatch(/French drain/);
+    await soon(() => opened(page)).toMatch(/French drain/);
     await isSaved(page);
     expect(await page.locator('.site-row').count()).toBe(2);
   });
@@ -173,11 +176,11 @@ describe('a site on this device', () => {
     const page = await openPage();
     await showSites(page);
     await page.getByRole('button', { name: 'New site' }).click();
-    await expect.poll(() => opened(page)).toBe('New site');
+    await soon(() => opened(page)).toBe('New site');
     await isSaved(page);
     await page.close();
     const again = await openPage();
-    await expect.poll(() => opened(again)).toBe('New site');
+    await soon(() => opened(again)).toBe('New site');
     expect(await again.locator('.place[aria-current]').count()).toBe(1);
   });
 });
@@ -221,12 +224,12 @@ describe('two tabs on one site', () => {
     const [first, second] = await twoTabs();
     expect(await second.locator('.notice-stands-back').textContent()).toMatch(/open in another tab/);
     await rename(second, 'From the second');
-    await expect.poll(() => second.locator('.headline, .site-row').first().isVisible()).toBe(true);
+    await soon(() => second.locator('.headline, .site-row').first().isVisible()).toBe(true);
     await rename(first, 'From the first');
     await isSaved(first);
     expect(await second.locator('.save-state').textContent()).toBe('Not saved here');
     await first.reload();
-    await expect.poll(() => opened(first)).toBe('From the first');
+    await soon(() => opened(first)).toBe('From the first');
     expect(await axeViolations(second)).toEqual([]);
   });
 
@@ -248,9 +251,10 @@ describe('two tabs on one site', () => {
     await second.getByRole('button', { name: 'Work on it here' }).click();
     await isSaved(second);
     const names = () => second.locator('.site-row .site-open .site-name').allTextContents();
-    await expect
-      .poll(async () => (await names()).map((name) => name.replace('open now', '')).sort())
-      .toEqual(['First (from the other tab)', 'Second']);
+    await soon(async () => (await names()).map((name) => name.replace('open now', '')).sort()).toEqual([
+      'First (from the other tab)',
+      'Second',
+    ]);
   });
 
   it('lets the second one go its own way as a copy', async () => {
@@ -258,11 +262,11 @@ describe('two tabs on one site', () => {
     await rename(second, 'Mine');
     await second.getByRole('button', { name: 'Keep this as a copy' }).click();
     await isSaved(second);
-    await expect.poll(() => second.locator('.site-row').count()).toBe(2);
+    await soon(() => second.locator('.site-row').count()).toBe(2);
     await second.reload();
-    await expect.poll(() => opened(second)).toBe('Mine (copy)');
+    await soon(() => opened(second)).toBe('Mine (copy)');
     await first.reload();
-    await expect.poll(() => opened(first)).toMatch(/French drain/);
+    await soon(() => opened(first)).toMatch(/French drain/);
   });
 
   it('keeps what the second one changed even if it is closed without a choice', async () => {
@@ -273,9 +277,9 @@ describe('two tabs on one site', () => {
     await second.goto(server.address);
     await second.locator('.page[aria-busy=false]').waitFor();
     await showSites(second);
-    await expect
-      .poll(() => second.locator('.site-row .site-name').allTextContents())
-      .toContain('Unchosen (found again)');
+    await soon(() => second.locator('.site-row .site-name').allTextContents()).toContain(
+      'Unchosen (found again)',
+    );
     await isSaved(first);
   });
 });
@@ -356,7 +360,7 @@ describe('a crash in the middle of saving', () => {
     for (let round = 0; round < 6; round++) {
       const names = [0, 1, 2].map((n) => `Round ${round}, name ${n}`);
       await rename(page, names[0] ?? '');
-      await expect.poll(() => opened(page)).toBe(names[0]);
+      await soon(() => opened(page)).toBe(names[0]);
       await rename(page, names[1] ?? '');
       await rename(page, names[2] ?? '');
       await page.waitForTimeout(random() * 400);
@@ -378,7 +382,7 @@ describe('a crash in the middle of saving', () => {
     const before = await opened(page);
     await rename(page, 'Newest');
     await isSaved(page);
-    await expect.poll(() => opened(page)).toBe('Newest');
+    await soon(() => opened(page)).toBe('Newest');
     await page.evaluate(async () => {
       const request = indexedDB.open('rootreach');
       await new Promise((done) => {
@@ -420,10 +424,10 @@ describe('without a network', () => {
     await isReady(page);
     await context.setOffline(true);
     await page.reload();
-    await expect.poll(() => opened(page)).toBe('In a dead spot');
+    await soon(() => opened(page)).toBe('In a dead spot');
     for (const place of await page.locator('.place').all()) {
       await place.click();
-      await expect.poll(() => page.locator('.sheet-body .loading').count()).toBe(0);
+      await soon(() => page.locator('.sheet-body .loading').count()).toBe(0);
     }
     await page.locator('.site-picker').selectOption('small-campus');
     await page.locator('.headline, .sites').first().waitFor();
@@ -456,7 +460,7 @@ describe('without a network', () => {
     const files = [{ name: 'yard.geojson', text: demoText('french-drain-plan') }];
     const handed = await serveFolder(dist, { 'index.html': told, 'opened.json': JSON.stringify({ files }) });
     const page = await openPage(handed.address);
-    await expect.poll(() => opened(page)).toBe('yard.geojson');
+    await soon(() => opened(page)).toBe('yard.geojson');
     expect(await page.locator('.save-state').textContent()).toBe('As in the file');
     expect(await page.evaluate(async () => (await navigator.serviceWorker.getRegistrations()).length)).toBe(
       0,
@@ -518,7 +522,7 @@ describe('a new version of the page', () => {
       page.waitForEvent('load'),
       page.locator('.notice-version').getByRole('button').click(),
     ]);
-    await expect.poll(() => opened(page)).toBe('Changed meanwhile');
+    await soon(() => opened(page)).toBe('Changed meanwhile');
     expect(await markOf(page)).toBe('second');
     expect(await page.locator('.notice-version').count()).toBe(0);
     served.close();

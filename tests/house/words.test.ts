@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { bibliography } from '../../packages/core/src/sources/bibliography.js';
+import { boreDepthM, boringTable } from '../../packages/core/src/tables/boring.js';
+import { drainClearance } from '../../packages/core/src/tables/drain-clearance.js';
+import { fallLimits, groundLimits } from '../../packages/core/src/tables/fall-limits.js';
+import { harmLimits } from '../../packages/core/src/tables/harm-limits.js';
 import { jointTable } from '../../packages/core/src/tables/joints.js';
 import { judgement, waterJudgement } from '../../packages/core/src/tables/judgement.js';
 import { modelConstants } from '../../packages/core/src/tables/model-constants.js';
@@ -41,6 +45,12 @@ describe('the words of the project', () => {
 
 describe('every number of the tables', () => {
   const cited = everyCitedValue({
+    boreDepthM,
+    boringTable,
+    drainClearance,
+    fallLimits,
+    groundLimits,
+    harmLimits,
     jointTable,
     pipeTable,
     modelConstants,

@@ -35,7 +35,9 @@ const season = (looks: readonly SeasonLook[], asOf = '2026-11-25'): SeasonResult
 /** Events as an independent reader of RFC 5545 finds them. */
 function eventsOf(text: string): ICAL.Event[] {
   const calendar = new ICAL.Component(ICAL.parse(text));
-  return calendar.getAllSubcomponents('vevent').map((event) => new ICAL.Event(event, { strictExceptions: true }));
+  return calendar
+    .getAllSubcomponents('vevent')
+    .map((event) => new ICAL.Event(event, { strictExceptions: true }));
 }
 
 describe('the calendar file, read by ical.js', () => {
@@ -55,11 +57,17 @@ describe('the calendar file, read by ical.js', () => {
   });
 
   it('says where to push and where to expect it, in feet', () => {
-    expect(eventsOf(text)[0]?.description).toContain('push from basin B1, upstream, to 62 ft; expect it at 55 to 62 ft');
+    expect(eventsOf(text)[0]?.description).toContain(
+      'push from basin B1, upstream, to 62 ft; expect it at 55 to 62 ft',
+    );
   });
 
   it('lasts one whole day: the day given, else the first of the month it is due', () => {
-    const days = eventsOf(text).map(({ startDate, endDate }) => [startDate.isDate, String(startDate), String(endDate)]);
+    const days = eventsOf(text).map(({ startDate, endDate }) => [
+      startDate.isDate,
+      String(startDate),
+      String(endDate),
+    ]);
     expect(days).toEqual([
       [true, '2027-04-06', '2027-04-07'],
       [true, '2027-04-01', '2027-04-02'],

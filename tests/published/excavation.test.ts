@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Dig } from '../../packages/core/src/model/dig.js';
+import { inUnit } from '../../packages/core/src/prices/in-unit.js';
 import { depthClassOf } from '../../packages/core/src/quantities/depth-class.js';
 import { quantitiesOf } from '../../packages/core/src/quantities/quantities-of.js';
 import { trenchVolumeM3 } from '../../packages/core/src/quantities/trench-volume.js';
 import { fullTrenchWidthM } from '../../packages/core/src/quantities/trench-width.js';
-import { inUnit } from '../../packages/core/src/prices/in-unit.js';
 import { fromFeet, fromInches, toInches } from '../../packages/core/src/units/length.js';
 
 const ft = (feet: number): number => fromFeet(feet);
@@ -73,7 +73,13 @@ describe('a list of quantities', () => {
 
   it('carts spare soil by its loose volume: 200 cubic yards that swell by 40 % are 280', () => {
     // a worked example on a page on swell; here the spare soil makes room for stone that fills the trench
-    const whole = dig({ lengthM: ft(5400), depthStartM: ft(1), depthEndM: ft(1), bedding: 'gravel', stoneM: ft(1) });
+    const whole = dig({
+      lengthM: ft(5400),
+      depthStartM: ft(1),
+      depthEndM: ft(1),
+      bedding: 'gravel',
+      stoneM: ft(1),
+    });
     expect(yd3(amount([whole], 'trench-shallow'))).toBeCloseTo(200, 6);
     expect(yd3(amount([whole], 'spoil-away', { swellShare: 0.4 }))).toBeCloseTo(280, 6);
   });
@@ -115,7 +121,9 @@ describe('a list of quantities', () => {
       'trench-walled 20.0 ft long',
     ]);
     const upright = quantitiesOf([falling], { deepWalls: 'shored' });
-    const dug = upright.filter(({ code }) => codes.includes(code)).reduce((sum, { quantity }) => sum + quantity, 0);
+    const dug = upright
+      .filter(({ code }) => codes.includes(code))
+      .reduce((sum, { quantity }) => sum + quantity, 0);
     expect(yd3(dug)).toBeCloseTo((100 * 3.5) / 27, 6);
     // both faces of the last 20 ft, 5.5 ft deep in the middle
     expect(inUnit(amount([falling], 'shoring', { deepWalls: 'shored' }), 'm2', 'ft2')).toBeCloseTo(220, 6);

@@ -20,9 +20,18 @@ const to = (x: number, y: number) => [{ x, y }];
 describe('the cheapest path', () => {
   it('on even ground is the straight line', () => {
     for (const [a, b] of [
-      [[3, 4], [25, 9.3]],
-      [[2.2, 27.7], [26.1, 3.9]],
-      [[5, 5], [5.1, 26]],
+      [
+        [3, 4],
+        [25, 9.3],
+      ],
+      [
+        [2.2, 27.7],
+        [26.1, 3.9],
+      ],
+      [
+        [5, 5],
+        [5.1, 26],
+      ],
     ] as const) {
       const path = cheapestPath(plainField(), a, to(b[0], b[1]));
       expect(path?.points).toEqual([a, b]);
@@ -39,8 +48,7 @@ describe('the cheapest path', () => {
   ] as const)('round a disc is tangent, arc, tangent within 0.3 %% (%j to %j, radius %s)', (a, b, r) => {
     const centre = [15, 15] as const;
     const [da, db] = [Math.hypot(a[0] - 15, a[1] - 15), Math.hypot(b[0] - 15, b[1] - 15)];
-    const between =
-      Math.abs(Math.atan2(a[1] - 15, a[0] - 15) - Math.atan2(b[1] - 15, b[0] - 15));
+    const between = Math.abs(Math.atan2(a[1] - 15, a[0] - 15) - Math.atan2(b[1] - 15, b[0] - 15));
     const angle = Math.min(between, 2 * Math.PI - between);
     const arc = angle - Math.acos(r / da) - Math.acos(r / db);
     const exact = Math.sqrt(da * da - r * r) + Math.sqrt(db * db - r * r) + r * arc;
@@ -59,19 +67,22 @@ describe('the cheapest path', () => {
     [3, 0],
     [1.5, 0.4],
     [6, -0.7],
-  ])('across a straight border to ground %d times as dear bends as light does (border turned by %d)', (n, turn) => {
-    const [c, s] = [Math.cos(turn), Math.sin(turn)];
-    const at = (u: number, v: number): [number, number] => [20 + u * c - v * s, 20 + u * s + v * c];
-    const corners = [at(-60, 0), at(60, 0), at(60, 60), at(-60, 60)] as const;
-    const field = plainField({
-      sizeM: 40,
-      areas: [{ id: 'dear', shape: outline(...corners), morePerM: n - 1, layer: 'surface' }],
-    });
-    const [a, b] = [at(-8, -9), at(8, 7)];
-    const path = cheapestPath(field, a, to(b[0], b[1]));
-    const exact = least((u) => Math.hypot(u + 8, 9) + n * Math.hypot(8 - u, 7), -8, 8);
-    residual({ what: 'Snell', got: path?.cost ?? 0, published: exact, tolerance: 0.005 * exact });
-  });
+  ])(
+    'across a straight border to ground %d times as dear bends as light does (border turned by %d)',
+    (n, turn) => {
+      const [c, s] = [Math.cos(turn), Math.sin(turn)];
+      const at = (u: number, v: number): [number, number] => [20 + u * c - v * s, 20 + u * s + v * c];
+      const corners = [at(-60, 0), at(60, 0), at(60, 60), at(-60, 60)] as const;
+      const field = plainField({
+        sizeM: 40,
+        areas: [{ id: 'dear', shape: outline(...corners), morePerM: n - 1, layer: 'surface' }],
+      });
+      const [a, b] = [at(-8, -9), at(8, 7)];
+      const path = cheapestPath(field, a, to(b[0], b[1]));
+      const exact = least((u) => Math.hypot(u + 8, 9) + n * Math.hypot(8 - u, 7), -8, 8);
+      residual({ what: 'Snell', got: path?.cost ?? 0, published: exact, tolerance: 0.005 * exact });
+    },
+  );
 
   it('goes through the gap in a wall', () => {
     const wall = (west: number, east: number) => ({

@@ -4,6 +4,7 @@ import { type DemoKey, demos } from './demos.js';
 import type { Engine } from './engine.js';
 import { exactNumbers } from './keep/exact-numbers.js';
 import { isEditable, isLookedInto, whyNotLoaded, whyNotRead } from './keep/file-limits.js';
+import { isTown } from './keep/is-town.js';
 import * as keep from './keep/keep-state.js';
 import type { KeptSite } from './keep/kept-site.js';
 import { newId } from './keep/new-id.js';
@@ -32,7 +33,7 @@ const reason = (error: unknown): string => (error instanceof Error ? error.messa
 function whyUnusable({ result: { totals }, issues }: Opened): string | null {
   if (totals.drains > 0 || totals.trees > 0) return null;
   const worst = issues.find((issue) => issue.severity === 'error') ?? issues[0];
-  return worst ? wordIssue(worst) : words.value.problem.nothingInIt;
+  return worst ? wordIssue(worst, state.units.value) : words.value.problem.nothingInIt;
 }
 
 /**
@@ -41,7 +42,7 @@ function whyUnusable({ result: { totals }, issues }: Opened): string | null {
  */
 export async function toInputs(files: readonly File[]): Promise<readonly Input[]> {
   const unread = files.map((file) => ({ name: file.name, file }));
-  if (!files.every(isLookedInto)) return unread;
+  if (!files.every(isLookedInto) || (await isTown(files))) return unread;
   const read = await Promise.all(files.map(async (file) => ({ name: file.name, text: await file.text() })));
   return isEditable(read) ? read : unread;
 }

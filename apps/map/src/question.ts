@@ -18,12 +18,18 @@ export function asOfFor({ today, yearsAhead }: Question): string {
   return `${year}${day === '-02-29' ? '-02-28' : day}`;
 }
 
-/** The site as the question supposes it to be. */
+/** A camera of this morning comes before a spade of this afternoon. */
+const A_DAY = 1 / 365.25;
+
+/** The site as the question supposes it to be: what was seen up to now is dealt with. */
 export function supposed(site: Site, { today, clearedNow }: Question): Site {
   const now = yearOf(today);
   if (!clearedNow || now === undefined) return site;
   return {
     ...site,
     drains: site.drains.map((drain) => ({ ...drain, dugYear: Math.max(now, drain.dugYear ?? now) })),
+    findings: site.findings.flatMap((finding) =>
+      finding.year === null ? [] : [{ ...finding, year: Math.min(finding.year, now - A_DAY) }],
+    ),
   };
 }

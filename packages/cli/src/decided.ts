@@ -1,5 +1,4 @@
 import {
-  type DecideOptions,
   type DecideResult,
   decide,
   demoPrices,
@@ -14,6 +13,7 @@ import type { Io } from './io.js';
 import { learnedFrom } from './learned-from.js';
 import { needLines } from './need-lines.js';
 import { unitsFor } from './page.js';
+import { bestRoute, routeIsAsked } from './planned-route.js';
 import { type GivenPrices, pricesFrom } from './prices-from.js';
 import { reportIssues } from './print/issues.js';
 import type { Units } from './print/lengths.js';
@@ -40,7 +40,8 @@ function decideAsAsked(
   args: Args,
   scoring: Scoring,
   units: Units,
-  list: DecideOptions['prices'],
+  prices: PriceList,
+  newRoute: NewRoute | null,
 ): DecideResult {
   const { asOf, segmentM, learned } = scoring;
   try {
@@ -50,7 +51,8 @@ function decideAsAsked(
       terms: termsFrom(args),
       limits: limitsFrom(args),
       assume: assumeFrom(args),
-      ...(list === undefined ? {} : { prices: list }),
+      prices,
+      ...(newRoute === null ? {} : { newRoute }),
       ...(segmentM === undefined ? {} : { segmentM }),
       ...(learned === undefined ? {} : { learned }),
     });
@@ -71,7 +73,8 @@ export async function decidedFrom(args: Args, io: Io): Promise<Decided> {
   const units = unitsFor(asked, site);
   needLines(site, found, io, units);
   progress.step('Weighing the choices', site.trees.length + site.drains.length);
-  const result = decideAsAsked(site, args, scoring, units, prices.list);
+  const newRoute = routeIsAsked(args) ? bestRoute(args, site, scoring.asOf, prices.list, io) : null;
+  const result = decideAsAsked(site, args, scoring, units, prices.list, newRoute);
   const issues = [...found, ...result.issues];
   reportIssues(issues, io, units);
   reportPriceIssues(prices.issues, args.text('prices') ?? '', io);

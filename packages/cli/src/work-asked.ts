@@ -13,6 +13,7 @@ import { CannotDo } from './cannot-do.js';
 import type { OptionSpecs } from './command.js';
 import type { Scoring } from './common-options.js';
 import type { Units } from './print/lengths.js';
+import { routeOptions } from './route-asked.js';
 
 /** Options that say which stretch. */
 export const stretchOptions: OptionSpecs = {
@@ -22,6 +23,15 @@ export const stretchOptions: OptionSpecs = {
     value: 'ID',
     text: 'decide on one segment, such as main/4; the worst stretch if nothing is named',
   },
+};
+
+const { from, to, via: _shown, ...laying } = routeOptions;
+
+/** Options of laying the line elsewhere, as of `route`. */
+export const movingOptions: OptionSpecs = {
+  from: { ...from, value: 'ID|LON,LAT', text: 'weigh a new line too: where it begins' },
+  to: { ...to, value: 'ID|LON,LAT', text: 'where the new line may come out; again for more' },
+  ...laying,
 };
 
 /** Options of money. */

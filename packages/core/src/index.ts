@@ -4,11 +4,13 @@ export { adviceFor, reasonFor } from './explain/advice.js';
 export { wordAssumption } from './explain/assumption-words.js';
 export { wordCaution } from './explain/caution-words.js';
 export { bandMeaning, tensOf, wordChance } from './explain/chance-words.js';
+export { wordGroundBasis } from './explain/ground-words.js';
 export { wordIssue } from './explain/issue-words.js';
 export { type MissingInput, missingInputs } from './explain/missing-inputs.js';
 export { wordPriceIssue } from './explain/price-issue-words.js';
 export { protectionSheet } from './explain/protection-sheet.js';
 export {
+  type SheetLine,
   type SheetNumbers,
   type SheetSection,
   wordHarmReason,
@@ -130,6 +132,7 @@ export { siteFileSchemas } from './validate/schemas.js';
 export { SiteReader } from './validate/site-reader.js';
 export { manningFull, manningPartial } from './water/manning.js';
 export { type SizeBasis, sizeForArea } from './water/size-for-area.js';
+export { sizesByRain } from './water/sizes-by-rain.js';
 export { type WaterOptions, waterOf } from './water/water.js';
 export { choiceName, wordReasons } from './works/choice-words.js';
 export { decide } from './works/decide.js';

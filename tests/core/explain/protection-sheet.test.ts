@@ -130,14 +130,15 @@ describe('the sheet of a route', () => {
       'Permits',
       'Before you dig',
     ]);
-    const [trees, stretches, arborist, roots] = sections.map(({ lines }) => lines.join('\n'));
+    const [trees, stretches, arborist, roots] = sections.map(({ lines }) =>
+      lines.flatMap(({ text, details }) => [text, ...details]).join('\n'),
+    );
     expect(trees).toMatch(
-      /northern red oak oak, trunk 40 cm: 2\.\d m from the route at 10\.0 m; \d+ % of its/,
+      /oak northern red oak, trunk 40 cm: the route passes 2\.\d m from the middle .*, 10\.0 m along/,
     );
-    expect(trees).toMatch(/silver birch birch, trunk taken as \d+ cm: measure it/);
-    expect(trees).toContain(
-      'No digging within 1.2 m of its middle, arborist within 2.4 m, hand or air within 4.8 m',
-    );
+    expect(trees).toMatch(/Arborist first: .*\n\d+ % of its protection circle lost\./);
+    expect(trees).toMatch(/birch silver birch, trunk taken as \d+ cm, measure it/);
+    expect(trees).toContain('no digging within 1.2 m, arborist within 2.4 m, by hand or air within 4.8 m');
     expect(stretches?.split('\n')).toHaveLength(sheet.stretches.length);
     expect(stretches).toContain('with an arborist only, by hand or air (');
     expect(arborist).toContain('oak');
@@ -151,7 +152,7 @@ describe('the sheet of a route', () => {
     const away = protectionSheet(bare, request, evaluateRoute(bare, request, [at(0, 0), at(20, 0)]));
     expect(away).toMatchObject({ trees: [], stretches: [], arboristFor: [] });
     const sections = wordProtectionSheet(away, METRIC);
-    expect(sections[0]?.lines[0]).toMatch(/^None near the trench/);
+    expect(sections[0]?.lines[0]?.text).toMatch(/^None near the trench/);
     expect(sections[1]?.lines.length).toBeGreaterThan(2);
   });
 });

@@ -31,6 +31,15 @@ describe('the list of issues', () => {
     ]);
   });
 
+  it('says a name once, however many trees bear it', () => {
+    const list = listOf({ code: 'species-unknown', text: 'Zzz' }, 9);
+    expect(listOf({ code: 'species-unknown', text: 'Yyy' }, 1, 'f', list).all()).toMatchObject([
+      { text: 'Zzz' },
+      { text: 'Yyy' },
+      { code: 'more-of-the-same', of: 'species-unknown', count: 8 },
+    ]);
+  });
+
   it('counts by file', () => {
     const list = listOf({ code: 'holes' }, 50, 'one');
     expect(listOf({ code: 'holes' }, 50, 'two', list).all()).toHaveLength(100);

@@ -1,12 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lonLatOf, planeAt } from '../../../packages/core/src/geometry/plane.js';
-import type { Polyline } from '../../../packages/core/src/geometry/polyline.js';
 import type { ElevationGrid } from '../../../packages/core/src/model/ground.js';
 import { groundFromGrid } from '../../../packages/core/src/route/ground-grid.js';
 import { groundFromLevels, type SpotLevel } from '../../../packages/core/src/route/ground-levels.js';
 import { groundOf } from '../../../packages/core/src/route/ground-of.js';
-import { groundAlong } from '../../../packages/core/src/route/ground-profile.js';
 
 const level = (x: number, y: number, elevationM: number): SpotLevel => ({ x, y, elevationM });
 
@@ -193,23 +191,5 @@ describe('ground of a site', () => {
       ).elevationAt(2, -2),
     ).toBeCloseTo(70, 9);
     expect(groundOf([], null, PLANE).basis).toEqual({ kind: 'none' });
-  });
-});
-
-describe('ground along a path', () => {
-  const bent: Polyline = {
-    x: Float64Array.of(0, 4, 4),
-    y: Float64Array.of(0, 0, 3),
-    s: Float64Array.of(0, 4, 7),
-  };
-
-  it('is taken at every vertex and no further apart than asked', () => {
-    const ground = groundFromLevels([level(0, 0, 10), level(10, 0, 9)]);
-    const { stationM, groundM, basis } = groundAlong(ground, bent, 1.5);
-    expect(stationM).toEqual([0, expect.closeTo(4 / 3, 9), expect.closeTo(8 / 3, 9), 4, 5.5, 7]);
-    expect(groundM[3]).toBeCloseTo(9.6, 9);
-    expect(groundM[5]).toBeCloseTo(9.6, 9);
-    expect(basis.kind).toBe('along-levels');
-    expect(() => groundAlong(ground, bent, 0)).toThrow(/stepM/);
   });
 });

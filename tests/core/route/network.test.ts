@@ -25,12 +25,12 @@ function plan(
     options,
   );
   if (network === null) throw new Error('no network');
-  expectWhole(network, sources.length);
+  expectWhole(network, sources.length, options.wyeEach);
   return network;
 }
 
 /** Every source drains to an outlet, loads add up, lines join end to end, nothing costs more than separate lines. */
-function expectWhole(network: PlannedNetwork, sources: number): void {
+function expectWhole(network: PlannedNetwork, sources: number, wyeEach: number): void {
   for (let i = 1; i <= sources; i++) {
     let at = `S${i}`;
     for (let steps = 0; !at.startsWith('O'); steps++) {
@@ -48,6 +48,9 @@ function expectWhole(network: PlannedNetwork, sources: number): void {
   for (const { points, lengthM } of network.lines) expect(lengthOf(points)).toBeCloseTo(lengthM, 9);
   const sum = network.lines.reduce((total, { lengthM }) => total + lengthM, 0);
   expect(network.lengthM).toBeCloseTo(sum, 9);
+  const wyes = network.junctions.reduce((total, { branches }) => total + branches.length, 0);
+  const paid = network.lines.reduce((total, { cost }) => total + cost, 0) + wyes * wyeEach;
+  expect(network.cost).toBeCloseTo(paid, 9);
   expect(network.cost).toBeLessThanOrEqual(network.separate.cost);
 }
 
@@ -94,7 +97,7 @@ describe('a network on even ground', () => {
     expect(network.junctions).toHaveLength(2);
   });
 
-  it('runs through a source that lies on the way', () => {
+  it('runs through a source that lies on the way, with a wye there but for a basin', () => {
     const network = plan(
       field,
       [
@@ -104,8 +107,23 @@ describe('a network on even ground', () => {
       [[18, 10]],
     );
     expect(network.lengthM).toBeCloseTo(16, 3);
-    expect(network.junctions).toEqual([]);
     expect(network.lines.map(({ id, load }) => `${id} ${load}`).sort()).toEqual(['S1-S2 1', 'S2-O1 2']);
+    const [junction] = network.junctions;
+    expect(junction).toMatchObject({
+      id: 'S2',
+      main: 'S1-S2',
+      branches: [{ line: 'S2', bendDegrees: [45] }],
+    });
+    const basin = planNetwork(
+      field,
+      [
+        { id: 'S1', x: 2, y: 10, load: 1 },
+        { id: 'S2', x: 10, y: 10, load: 1, basin: true },
+      ],
+      [{ id: 'O1', x: 18, y: 10 }],
+      { ...ONE_PIPE, wyeEach: 3 },
+    );
+    expect(basin).toMatchObject({ junctions: [], cost: expect.closeTo(16, 3) });
   });
 
   it('takes each source to the outlet that is cheapest for the whole', () => {

@@ -58,6 +58,7 @@ describe('a shared route on a lot', () => {
     const wyes = route?.junctions.flatMap(({ branches }) => branches).length ?? 0;
     expect(wyes).toBeGreaterThan(0);
     expect(about.assumed.map(({ path }) => path)).toContain('route/sizeM');
+    expect(about.ground).toMatchObject({ kind: 'plane-and-levels', levels: 4 });
   });
 
   it('carries all the water to the outlet, falling all the way and meeting without a drop', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fromInches, toInches } from '../../../packages/core/src/units/length.js';
 import { type SizeBasis, sizeForArea } from '../../../packages/core/src/water/size-for-area.js';
+import { sizesByRain } from '../../../packages/core/src/water/sizes-by-rain.js';
 
 const BASIS: SizeBasis = {
   material: 'pvc-sdr35',
@@ -9,6 +10,21 @@ const BASIS: SizeBasis = {
   runoff: 1,
   fall: 0.01,
 };
+
+describe('pipe by the rain of a site', () => {
+  const pipe = { material: 'pvc-sdr35', sizeM: fromInches(4) } as const;
+
+  it('is not said where the site says nothing of rain', () => {
+    expect(sizesByRain({ rainMmPerHour: null }, pipe)).toBeNull();
+  });
+
+  it('is that of its area at the least fall it may be laid with', () => {
+    const sizeFor = sizesByRain({ rainMmPerHour: 100 }, pipe, { minFall: 0.01 });
+    for (const area of [40, 150, 300]) expect(sizeFor?.(area)).toBe(sizeForArea(area, BASIS));
+    const flatter = sizesByRain({ rainMmPerHour: 100 }, pipe, { minFall: 0.002 });
+    expect(flatter?.(150)).toBeGreaterThan(sizeFor?.(100) as number);
+  });
+});
 
 describe('pipe for an area', () => {
   it('is the smallest that carries its rain', () => {

@@ -24,24 +24,20 @@ const bag = fc
 
 const degree = fc.double({ min: -80, max: 80, noNaN: true });
 const position = fc.tuple(degree, degree).map((at) => JSON.parse(JSON.stringify(at)) as number[]);
-const tree = fc.record({ at: position, more: bag, foreign: bag }).map(({ at, more, foreign }, i) => ({
-  ...foreign,
-  type: 'Feature',
-  properties: { ...more, kind: 'tree', id: `own-${i}` },
-  geometry: { type: 'Point', coordinates: at },
-}));
-const site = fc.record({ trees: fc.array(tree, { maxLength: 6 }), members: bag, info: bag }).map((made) => {
-  const { bbox: _, ...members } = made.members;
-  return {
+const tree = fc.record({ at: position, more: bag, foreign: bag });
+const site = fc
+  .record({ trees: fc.array(tree, { maxLength: 6 }), members: bag, info: bag })
+  .map(({ trees, members, info }) => ({
     ...members,
     type: 'FeatureCollection',
-    rootreach: made.info,
-    features: made.trees.map(({ bbox: __, ...one }: Record<string, unknown>, i) => ({
-      ...one,
-      properties: { ...(one['properties'] as object), id: `own-${i}` },
+    rootreach: info,
+    features: trees.map(({ at, more, foreign }, i) => ({
+      ...foreign,
+      type: 'Feature',
+      properties: { ...more, kind: 'tree', id: `own-${i}` },
+      geometry: { type: 'Point', coordinates: at },
     })),
-  };
-});
+  }));
 
 describe('a file that is opened and saved', () => {
   it('is equal, whatever the page does not know of it', () => {

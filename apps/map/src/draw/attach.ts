@@ -1,4 +1,4 @@
-import { effect, signal } from '@preact/signals';
+import { effect, signal, untracked } from '@preact/signals';
 import type { LonLat } from '@rootreach/core';
 import * as L from 'leaflet';
 import { latLng } from '../layers/ground.js';
@@ -84,7 +84,7 @@ function followAim({ map }: Plan): () => void {
     const off = map.latLngToContainerPoint(latLng(aim.value)).subtract(crossPoint(map));
     if (Math.abs(off.x) < 1 && Math.abs(off.y) < 1) return;
     ours = true;
-    map.panBy(off.round(), { animate: false });
+    untracked(() => map.panBy(off.round(), { animate: false }));
     ours = false;
   });
 }
@@ -96,7 +96,9 @@ function followView({ map }: Plan): () => void {
     const [lon, lat] = view.centre;
     const bounds = L.latLng(lat, lon).toBounds(view.acrossM);
     const bottom = state.coveredBottom.peek() + 10;
-    map.fitBounds(bounds, { paddingTopLeft: [10, 58], paddingBottomRight: [10, bottom], animate: false });
+    untracked(() =>
+      map.fitBounds(bounds, { paddingTopLeft: [10, 58], paddingBottomRight: [10, bottom], animate: false }),
+    );
     drawing.wantedView.value = null;
   });
 }
@@ -127,7 +129,7 @@ function followHandles({ map }: Plan): () => void {
   const showHolds = layHandles(map, 'holds');
   const moved = signal(0);
   map.on('moveend', () => {
-    moved.value += 1;
+    moved.value = moved.peek() + 1;
   });
   return effect(() => {
     moved.value;
@@ -154,11 +156,14 @@ function followChosen({ map }: Plan): () => void {
     if (!feature) return;
     const bounds = L.latLngBounds(outlineOf(feature).map(latLng));
     if (!bounds.isValid()) return;
-    map.panInside(bounds.getCenter(), {
-      paddingTopLeft: [50, 120],
-      paddingBottomRight: [50, state.coveredBottom.value + 30],
-      animate: false,
-    });
+    const bottom = state.coveredBottom.value;
+    untracked(() =>
+      map.panInside(bounds.getCenter(), {
+        paddingTopLeft: [50, 120],
+        paddingBottomRight: [50, bottom + 30],
+        animate: false,
+      }),
+    );
   });
 }
 

@@ -7,7 +7,7 @@ const MOST = 60_000_000;
 /** A longer file surely is a town's: the page does not even look into it. */
 const MOST_LOOKED_INTO_BYTES = 30_000_000;
 /** A larger site is shown but not edited here: each step would take a moment too long. */
-const MOST_EDITABLE = 4_000_000;
+export const MOST_EDITABLE = 4_000_000;
 /** A site file nests about eight deep; a GeometryCollection of polygons twelve. */
 const MOST_NESTED = 100;
 const PICTURE = '"data:';

@@ -25,6 +25,7 @@ interface Held {
   latest: SiteDocument;
   saved: SiteDocument | null;
   hold: Hold | null;
+  claiming: Promise<void> | null;
   standsBack: keep.StandsBack | null;
   writing: Promise<void> | null;
 }
@@ -56,6 +57,7 @@ function heldFrom(site: SiteDocument): Held {
     latest: site,
     saved: from.from === 'file' || from.from === 'begun' ? null : site,
     hold: null,
+    claiming: null,
     standsBack: null,
     writing: null,
   };
@@ -94,13 +96,20 @@ export function keeper(parts: KeeperParts) {
     show();
   }
 
-  async function claim(one: Held): Promise<void> {
+  async function askForHold(one: Held): Promise<void> {
     // without locks the revision in the store still keeps tabs apart
     const hold = await locks.hold(one.id, () => lost(one)).catch(() => NO_HOLD);
     one.hold = hold;
     if (!hold) one.standsBack = 'open-elsewhere';
-    if (one !== held) release(one);
+    if (one !== held && !isDirty(one)) release(one);
     show();
+  }
+
+  /** Asks once at a time: a second request of this tab would wait for the first one and find the site taken. */
+  async function claim(one: Held): Promise<void> {
+    one.claiming ??= askForHold(one);
+    await one.claiming;
+    one.claiming = null;
   }
 
   function release(one: Held): void {

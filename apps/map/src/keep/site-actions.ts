@@ -5,6 +5,7 @@ import type { SiteDocument } from '../sketch/document.js';
 import * as sketch from '../sketch/sketch.js';
 import * as state from '../state.js';
 import { words } from '../words/words.js';
+import { nameOf } from './describe.js';
 import { fileText } from './file-text.js';
 import * as keep from './keep-state.js';
 import type { Keeper } from './keeper.js';
@@ -106,6 +107,17 @@ export function siteActions(
     }
   }
 
+  /** The texts of all sites on this device; the open one as it now is, kept or not. */
+  async function texts(): Promise<{ readonly name: string; readonly text: string }[]> {
+    await keeper().flush();
+    const heads = (await shelf.list().catch(() => [])).filter(({ deleted }) => deleted === null);
+    const read = await Promise.all(heads.map(({ id }) => shelf.read(id).catch(() => null)));
+    const kept = read.flatMap((one) => (one ? [{ name: one.site.name, text: one.text }] : []));
+    const open = sketch.site.value;
+    const isKept = keep.keptId.value !== null;
+    return isKept || !open ? kept : [...kept, { name: nameOf(open), text: fileText(open) }];
+  }
+
   function saveOpenAsFile(): void {
     const site = sketch.site.value;
     if (site) saveFile(site);
@@ -126,6 +138,7 @@ export function siteActions(
     openPicked,
     twinOf,
     saveOpenAsFile,
+    texts,
     rename: (site: KeptSite, name: string) => attempt(() => rename(site, name)),
     copy: (site: KeptSite) => attempt(() => copy(site)),
     remove: (site: KeptSite) => attempt(() => remove(site)),

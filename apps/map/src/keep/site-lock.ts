@@ -13,7 +13,7 @@ export interface SiteLocks {
 /** How long the other tab may take to save and let go; one that sleeps in the background never answers. */
 const PATIENCE_MS = 1500;
 /** A page that is loaded again may find its own lock from before not yet gone. */
-const GRACE_MS = 500;
+const GRACE_MS = 2000;
 const nameOf = (site: string) => `rootreach-site-${site}`;
 
 function ask(locks: LockManager, site: string, options: LockOptions, onLost: () => void): Promise<Hold> {

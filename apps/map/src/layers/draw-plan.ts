@@ -12,6 +12,7 @@ import { labelsLayer } from './labels.js';
 import { drawLanding } from './landing.js';
 import { drawChosen, linesLayer } from './lines.js';
 import { createPlan, type Plan } from './plan.js';
+import { routesWhenWanted } from './routes-when-wanted.js';
 import { townSheet } from './town-sheet.js';
 import { treesLayer } from './trees.js';
 
@@ -194,7 +195,7 @@ export function drawPlan(element: HTMLElement): PlanControls {
   };
   map.on('moveend zoomend resize', look);
   look();
-  const stops = [...startEffects(plan, seen), drawingWhenWanted(plan)];
+  const stops = [...startEffects(plan, seen), drawingWhenWanted(plan), routesWhenWanted(plan)];
   const watcher = new ResizeObserver(() => map.invalidateSize({ animate: false }));
   watcher.observe(element);
   return {

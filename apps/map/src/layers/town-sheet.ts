@@ -162,14 +162,19 @@ function* picture(
   }
 }
 
-function canvasOf(size: L.Point): HTMLCanvasElement {
-  const canvas = document.createElement('canvas');
+/** A clean canvas of this size; the one given is used again, since a new one is ten megabytes to set up. */
+function clean(canvas: HTMLCanvasElement, size: L.Point): HTMLCanvasElement {
   const sharp = Math.min(2, window.devicePixelRatio);
-  canvas.width = sharp * size.x;
-  canvas.height = sharp * size.y;
-  canvas.style.width = `${size.x}px`;
-  canvas.style.height = `${size.y}px`;
-  canvas.getContext('2d')?.scale(sharp, sharp);
+  const [width, height] = [Math.round(sharp * size.x), Math.round(sharp * size.y)];
+  const pen = canvas.getContext('2d');
+  if (canvas.width !== width || canvas.height !== height) {
+    canvas.width = width;
+    canvas.height = height;
+    canvas.style.width = `${size.x}px`;
+    canvas.style.height = `${size.y}px`;
+  }
+  pen?.setTransform(sharp, 0, 0, sharp, 0, 0);
+  pen?.clearRect(0, 0, size.x, size.y);
   return canvas;
 }
 
@@ -193,6 +198,8 @@ export function townSheet(plan: Plan, ask: (box: Box) => void) {
   let sheet: L.Renderer | null = null;
   let inks: { readonly for: string; readonly of: Inks } | null = null;
   let turn = 0;
+  /** One is shown while the other is drawn. */
+  let [shown, spare] = [document.createElement('canvas'), document.createElement('canvas')];
 
   const Town = Base.extend({
     _initContainer(this: Inside) {
@@ -221,7 +228,7 @@ export function townSheet(plan: Plan, ask: (box: Box) => void) {
     const size = map.getSize();
     const corner = map.containerPointToLayerPoint(size.multiplyBy(-PADDING)).round();
     const [centre, zoom, origin] = [map.getCenter(), map.getZoom(), map.getPixelOrigin()];
-    const canvas = canvasOf(size.multiplyBy(1 + 2 * PADDING).round());
+    const canvas = clean(spare, size.multiplyBy(1 + 2 * PADDING).round());
     const pen = canvas.getContext('2d');
     if (!pen) return;
     const steps = picture(pen, view, projection(map, corner), inks.of, metresPerPixel);
@@ -236,7 +243,8 @@ export function townSheet(plan: Plan, ask: (box: Box) => void) {
       inside._zoom = zoom;
       L.DomUtil.setPosition(inside._container, corner);
       inside._bounds = L.bounds(corner, corner.add(size.multiplyBy(1 + 2 * PADDING).round()));
-      inside._container.replaceChildren(canvas);
+      [shown, spare] = [canvas, shown];
+      inside._container.replaceChildren(shown);
     };
     go();
   }

@@ -101,6 +101,7 @@ export function List() {
           {words.value.list.more(Math.min(AT_ONCE, more))}
         </button>
       )}
+      {state.isLarge.value && <p class="quiet">{words.value.list.onlyWorst(segments.length)}</p>}
     </section>
   );
 }

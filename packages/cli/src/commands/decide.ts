@@ -13,7 +13,7 @@ import { decideTable } from '../print/decide-table.js';
 import { plainIssues } from '../print/issues.js';
 import { json } from '../print/json.js';
 import { intakeOptions } from '../taking-in.js';
-import { comparisonOptions, stretchOptions, termsOptions } from '../work-asked.js';
+import { comparisonOptions, movingOptions, stretchOptions, termsOptions } from '../work-asked.js';
 import { outputPath, writeOutput } from '../write-output.js';
 
 async function run(args: Args, io: Io): Promise<ExitCode> {
@@ -39,10 +39,12 @@ export const decideCommand: Command = {
   examples: [
     'rootreach decide yard.geojson --line tail --prices ours.csv',
     'rootreach decide yard.geojson --line main --between 17,26 --budget 4000',
+    'rootreach decide yard.geojson --line tail --from B1 --to O2',
     'rootreach decide yard.geojson --segment main/4 --horizon 10 --assume stoppages-fine=0.3',
   ],
   options: {
     ...stretchOptions,
+    ...movingOptions,
     ...pricesOption,
     ...termsOptions,
     ...comparisonOptions,

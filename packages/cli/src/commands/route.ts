@@ -37,11 +37,12 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   const prices = await pricesFrom(args, io);
   const progress = new Progress(io);
   const { site, issues } = await readFiles(args, io);
-  reportIssues(issues, io);
+  const units = unitsFor(asked, site);
+  reportIssues(issues, io, units);
   if (prices !== null) reportPriceIssues(prices.issues, args.text('prices') ?? '', io);
   const { request, sources } = routeAsked(args, site, asOf, prices?.list ?? null);
   progress.step('Looking for ways', MUCH);
-  const page = pageFor(unitsFor(asked, site), out, io);
+  const page = pageFor(units, out, io);
   const { dated } = prices?.list ?? demoPrices();
   const plain = plainIssues(issues);
   let text: string;

@@ -15,9 +15,14 @@ export function protectionSheetText(
     span: (fromM, toM) => span(fromM, toM, units),
     trunk: (diameterM) => trunk(diameterM, units),
   });
+  const indented = (text: string, by: number): string => `${' '.repeat(by)}${wrap(text, width - by, by)}`;
   return sections
-    .map(({ title, lines }) =>
-      [style.strong(title), ...lines.map((line) => `  ${wrap(line, width - 2, 2)}`)].join('\n'),
-    )
+    .map(({ title, lines }) => {
+      const body = lines.flatMap(({ text, details }) => [
+        indented(text, 2),
+        ...details.map((detail) => indented(detail, 4)),
+      ]);
+      return [style.strong(title), ...body].join('\n');
+    })
     .join('\n\n');
 }

@@ -1,5 +1,5 @@
 import type { ProtectionSheet, SheetStretch, SheetTree, SheetWay } from '../model/protection-sheet.js';
-import type { HarmReason } from '../model/tree-harm.js';
+import type { HarmReason, HarmRule } from '../model/tree-harm.js';
 
 /** Lengths as the reader wants them. */
 export interface SheetNumbers {
@@ -10,6 +10,20 @@ export interface SheetNumbers {
   /** Through a trunk or a root: `14 in`. */
   readonly trunk: (diameterM: number) => string;
 }
+
+/** One line of the sheet and what stands below it. */
+export interface SheetLine {
+  readonly text: string;
+  readonly details: readonly string[];
+}
+
+/** A titled list of the sheet. */
+export interface SheetSection {
+  readonly title: string;
+  readonly lines: readonly SheetLine[];
+}
+
+const plain = (...texts: readonly string[]): SheetLine[] => texts.map((text) => ({ text, details: [] }));
 
 const WAYS: Readonly<Record<SheetWay, string>> = {
   'do-not-dig': 'do not dig: move the trench, or bore',
@@ -33,25 +47,39 @@ const REASONS: Readonly<Record<HarmReason, string>> = {
 /** Why a rule was given for a tree, a clause without its full stop. */
 export const wordHarmReason = (reason: HarmReason): string => REASONS[reason];
 
+const RULES: Readonly<Record<HarmRule, string>> = {
+  'no-dig': 'Do not dig here',
+  arborist: 'Arborist first',
+  caution: 'With care',
+  clear: 'Clear',
+};
+
 const percent = (share: number): string =>
-  share > 0 && share < 0.01 ? 'below 1 %' : `${Math.round(100 * share)} %`;
+  share > 0 && share < 0.01 ? 'less than 1 %' : `${Math.round(100 * share)} %`;
 
-const nameOf = ({ name, id }: Pick<SheetTree, 'name' | 'id'>): string => `${name} ${id}`;
+const nameOf = ({ name, id }: Pick<SheetTree, 'name' | 'id'>): string => `${id} ${name}`;
 
-function treeLine(tree: SheetTree, { length, trunk }: SheetNumbers): string {
-  const { stemDiameterM, stemAssumed, atM, nearestM, severedShare, reasons, rings, boring } = tree;
+function treeLine(tree: SheetTree, { length, trunk }: SheetNumbers): SheetLine {
+  const { stemDiameterM, stemAssumed, atM, nearestM, severedShare, rule, reasons, rings, boring } = tree;
   const measured = stemAssumed
-    ? `trunk taken as ${trunk(stemDiameterM)}: measure it`
+    ? `trunk taken as ${trunk(stemDiameterM)}, measure it`
     : `trunk ${trunk(stemDiameterM)}`;
-  const place = nearestM <= 0 ? 'the route runs over it' : `${length(nearestM)} from the route`;
-  const lost = severedShare > 0 ? `; ${percent(severedShare)} of its protection circle lost` : '';
-  return (
-    `${nameOf(tree)}, ${measured}: ${place} at ${length(atM)}${lost}. ` +
-    `${reasons.map((reason) => REASONS[reason]).join('; ')}. ` +
-    `No digging within ${length(rings.noDigM)} of its middle, arborist within ${length(rings.arboristM)}, ` +
-    `hand or air within ${length(rings.careM)}; a bore starts ${length(boring.startM)} off, ` +
-    `${trunk(boring.depthM)} deep or more.`
-  );
+  const place =
+    nearestM <= 0
+      ? 'the route runs over it'
+      : `the route passes ${length(nearestM)} from the middle of the trunk`;
+  const lost = severedShare > 0 ? [`${percent(severedShare)} of its protection circle lost.`] : [];
+  const why = reasons.map((reason) => REASONS[reason]).join('; ');
+  return {
+    text: `${nameOf(tree)}, ${measured}: ${place}, ${length(atM)} along.`,
+    details: [
+      `${RULES[rule]}: ${why}.`,
+      ...lost,
+      `Around it: no digging within ${length(rings.noDigM)}, arborist within ${length(rings.arboristM)}, ` +
+        `by hand or air within ${length(rings.careM)}.`,
+      `If you bore: start ${length(boring.startM)} or more from the trunk, ${trunk(boring.depthM)} deep or more.`,
+    ],
+  };
 }
 
 function stretchLine(stretch: SheetStretch, sheet: ProtectionSheet, { span }: SheetNumbers): string {
@@ -62,49 +90,39 @@ function stretchLine(stretch: SheetStretch, sheet: ProtectionSheet, { span }: Sh
   return `${span(stretch.fromM, stretch.toM)}: ${WAYS[stretch.way]} (${names.join(', ')})`;
 }
 
-/** A titled list of the sheet. */
-export interface SheetSection {
-  readonly title: string;
-  readonly lines: readonly string[];
-}
-
-/** The sheet in words: trees, stretches, who is called, what is not cut, and the cautions. */
+/** The sheet in words: trees, stretches, who is called, what is not cut, permits, and the cautions. */
 export function wordProtectionSheet(sheet: ProtectionSheet, numbers: SheetNumbers): SheetSection[] {
-  if (sheet.trees.length === 0) {
-    return [
-      { title: 'Trees', lines: ['None near the trench. Stop and ask if you meet roots all the same.'] },
-      { title: 'Before you dig', lines: sheet.cautions.map(({ text }) => text) },
-    ];
-  }
+  const cautions = { title: 'Before you dig', lines: plain(...sheet.cautions.map(({ text }) => text)) };
+  const none = 'None near the trench. Stop and ask if you meet roots all the same.';
+  if (sheet.trees.length === 0) return [{ title: 'Trees', lines: plain(none) }, cautions];
   const called = sheet.trees.filter(({ id }) => sheet.arboristFor.includes(id)).map(nameOf);
   const root = numbers.trunk(sheet.askBeforeCuttingM);
+  const arborist =
+    called.length > 0
+      ? `Call a certified arborist before anything is opened for ${called.join(', ')}.`
+      : `None needed before you start; call one if you meet a root of ${root} or more.`;
   return [
     { title: 'Trees', lines: sheet.trees.map((tree) => treeLine(tree, numbers)) },
     {
       title: 'Stretches, from the upper end',
-      lines: sheet.stretches.map((stretch) => stretchLine(stretch, sheet, numbers)),
+      lines: plain(...sheet.stretches.map((stretch) => stretchLine(stretch, sheet, numbers))),
     },
-    {
-      title: 'Arborist',
-      lines: [
-        called.length > 0
-          ? `Call a certified arborist before anything is opened for ${called.join(', ')}.`
-          : `None needed before you start; call one if you meet a root of ${root} or more.`,
-      ],
-    },
+    { title: 'Arborist', lines: plain(arborist) },
     {
       title: 'Roots',
-      lines: [
+      lines: plain(
         `Do not cut a root of ${root} or more: dig under it, and ask.`,
         'Cut thinner ones clean with a sharp saw or shears, never with the bucket.',
         'Keep bared roots damp and covered, and fill the trench the same day if you can.',
         'Keep machines, soil and pipe outside the fenced circle.',
-      ],
+      ),
     },
     {
       title: 'Permits',
-      lines: ['Ask whether the trees are protected and whether the dig needs a permit, before you start.'],
+      lines: plain(
+        'Ask whether the trees are protected and whether the dig needs a permit, before you start.',
+      ),
     },
-    { title: 'Before you dig', lines: sheet.cautions.map(({ text }) => text) },
+    cautions,
   ];
 }

@@ -41,5 +41,4 @@ export interface GroundProfile {
   readonly stationM: readonly number[];
   /** Null where not known. */
   readonly groundM: readonly (number | null)[];
-  readonly basis: GroundBasis;
 }

@@ -4,6 +4,8 @@ export interface NetworkSource {
   readonly x: number;
   readonly y: number;
   readonly load: number;
+  /** True where other lines may end in it without a wye, as in a basin. */
+  readonly basin?: boolean;
 }
 
 export interface NetworkOutlet {
@@ -37,6 +39,7 @@ export interface NetworkLine {
 
 /** A branch that comes into a junction. */
 export interface NetworkBranch {
+  /** Id of the line, or of the source that comes down there. */
   readonly line: string;
   /** How far its water turns to flow on with the main. */
   readonly turnDegrees: number;
@@ -46,6 +49,7 @@ export interface NetworkBranch {
 
 /** A place where lines meet, made of wyes: one for each branch. */
 export interface NetworkJunction {
+  /** Its own, or that of the source that it stands at. */
   readonly id: string;
   readonly x: number;
   readonly y: number;

@@ -1,5 +1,6 @@
 import type { Caution } from './caution.js';
 import type { FallRemedy, LaidPipe } from './fall.js';
+import type { GroundBasis } from './ground.js';
 import type { Assumption } from './issue.js';
 import type { NetworkJunction } from './network.js';
 import type { RoutePlace, RouteRequest } from './route.js';
@@ -81,6 +82,8 @@ export interface SharedRouteResult {
   readonly pricesInvented: boolean;
   readonly route: SharedRoute | null;
   readonly none: NoSharedRoute | null;
+  /** What the ground elevations rest on. */
+  readonly ground: GroundBasis;
   readonly assumed: readonly Assumption[];
   readonly cautions: readonly Caution[];
   /** True where it was stopped before all was tried. */

@@ -46,5 +46,18 @@ export const relations: readonly Relation[] = [
     known: 'read',
   },
   { what: 'roots grow back 0.45 to 1.2 m a year', source: 'gilman-1990', known: 'read' },
+  { what: 'no trench within three trunk diameters', source: 'smiley-2008', known: 'read' },
+  {
+    what: 'up to a tenth of the protection circle is a minor loss, roots that hold the tree apart',
+    source: 'as-4970-2009',
+    known: 'quoted',
+  },
+  { what: 'within six trunk diameters only with an arborist', source: 'ansi-a300-part8', known: 'quoted' },
+  {
+    what: 'where a bore under roots starts, by trunk diameter',
+    source: 'municipal-tunnelling-table',
+    known: 'quoted',
+  },
+  { what: 'how far perforated drains keep from trees', source: 'tile-drain-guidance', known: 'read' },
   { what: 'metres from degrees', source: 'wgs84', known: 'memory' },
 ];

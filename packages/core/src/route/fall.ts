@@ -9,10 +9,7 @@ import { remediesFor } from './fall-remedies.js';
 const ROUNDING_M = 1e-9;
 
 /** Stretches between known levels in which one is missing; null where none is. */
-export function unknownStretches({
-  stationM,
-  groundM,
-}: Pick<GroundProfile, 'stationM' | 'groundM'>): GroundUnknown | null {
+export function unknownStretches({ stationM, groundM }: GroundProfile): GroundUnknown | null {
   const unknown: [number, number][] = [];
   stationM.forEach((s, i) => {
     if (groundM[i] !== null) return;
@@ -96,10 +93,7 @@ export function laidPipe(ground: readonly Height[], line: readonly Height[], pip
  * Stations in metres from the upper end, growing; elevations in metres over any one mark.
  * @throws RangeError where stations do not grow or a limit makes no sense.
  */
-export function layInvert(
-  profile: Pick<GroundProfile, 'stationM' | 'groundM'>,
-  limits: FallLimits,
-): FallResult {
+export function layInvert(profile: GroundProfile, limits: FallLimits): FallResult {
   const { stationM, groundM } = profile;
   checkLimits(limits);
   const odd = stationM.findIndex((s, i) => i > 0 && !(s > (stationM[i - 1] as number)));

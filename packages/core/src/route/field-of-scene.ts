@@ -1,3 +1,4 @@
+import { routeNumbers } from '../tables/route-numbers.js';
 import { type CostField, costFieldOf, type KeepoutDisc, type PricedArea } from './cost-field.js';
 import { gridOver, overNodes, type RouteGrid, valueAt } from './grid.js';
 import { type RootField, rootFieldOf } from './root-field.js';
@@ -23,6 +24,23 @@ export function noDigDiscs({ trees, trenchWidthM }: RouteScene): KeepoutDisc[] {
     y: tree.y,
     radiusM: noDigOf(tree) + trenchWidthM / 2,
   }));
+}
+
+/** Distance over radius at which a straight cuts a quarter off a circle: acos x - x sqrt(1 - x^2) = pi / 4. */
+const QUARTER_AT = 0.403973;
+
+/**
+ * The same circles, and about trees that no end stands near the wider ones outside which a straight trench takes no more
+ * than a quarter of the protection circle.
+ */
+export function sparingDiscs(scene: RouteScene): KeepoutDisc[] {
+  const ends = [{ x: scene.from[0], y: scene.from[1] }, ...scene.to];
+  return noDigDiscs(scene).map((disc, i) => {
+    const tree = scene.trees[i] as RouteScene['trees'][number];
+    const wider = QUARTER_AT * tree.protectionM + scene.trenchWidthM / 2;
+    const free = ends.every(({ x, y }) => Math.hypot(x - tree.x, y - tree.y) > wider);
+    return free && wider > disc.radiusM ? { ...disc, radiusM: wider } : disc;
+  });
 }
 
 /** The lattice of a scene: over the lot where there is one, else about the ends. */
@@ -58,7 +76,7 @@ function areasOf(scene: RouteScene, dig: number): PricedArea[] {
       layer: 'surface',
       morePerM: dig * (surface === 'paving' ? pavedPerM(scene, widthM) : costs.surfacePerM.bed),
     })),
-    ...obstacles.utilities.flatMap((utility) => utilityStrips(utility, dig * costs.utilityCrossingEach)),
+    ...obstacles.utilities.flatMap((utility) => utilityStrips(utility, dig * routeNumbers.utilityCaution.value * costs.utilityCrossingEach)),
   ];
 }
 
@@ -72,7 +90,10 @@ export class SceneFields {
   private readonly harm: Float64Array;
   private readonly hand: Float64Array;
 
-  constructor(readonly scene: RouteScene) {
+  constructor(
+    readonly scene: RouteScene,
+    private readonly discs: readonly KeepoutDisc[] = noDigDiscs(scene),
+  ) {
     const { site, plane, nowYear, horizonYears, costs, limits, request } = scene;
     this.grid = gridOf(scene);
     this.roots = rootFieldOf(site, plane, this.grid, {
@@ -100,7 +121,7 @@ export class SceneFields {
         basePerM: weights.dig * scene.costs.laidPerM,
         areas: areasOf(scene, weights.dig),
         keepouts: scene.obstacles.keepouts,
-        discs: noDigDiscs(scene),
+        discs: this.discs,
         smooth,
       },
       this.blocked,

@@ -32,7 +32,8 @@ function joinsOf(tree: NetworkTree, load: number): Join[] {
   const joins: Join[] = [];
   for (const vertex of tree.vertices) {
     const below = morePipe(tree, loads, vertex, load);
-    const fitting = vertex.kind === 'free' ? tree.prices.wyeEach : 0;
+    const count = tree.into(vertex).length;
+    const fitting = Math.max(0, tree.fitting(vertex, count + 1) - tree.fitting(vertex, count));
     joins.push({ x: vertex.x, y: vertex.y, cost: below + fitting, vertex, share: 0 });
     const { next } = vertex;
     if (next === null) continue;
@@ -52,7 +53,7 @@ function joinsOf(tree: NetworkTree, load: number): Join[] {
 /** The vertex at a join, set into the line where there is none yet. */
 function vertexAt(tree: NetworkTree, { x, y, vertex, share }: Join): Vertex {
   if (share === 0) return vertex;
-  const set: Vertex = { id: null, kind: 'free', x, y, load: 0, next: vertex.next };
+  const set: Vertex = { id: null, kind: 'free', x, y, load: 0, basin: false, next: vertex.next };
   vertex.next = set;
   tree.vertices.push(set);
   return set;
@@ -63,7 +64,7 @@ export function runTo(tree: NetworkTree, source: Vertex, points: readonly Point[
   tree.vertices.push(source);
   let last = source;
   for (const [x, y] of points.slice(1, -1)) {
-    const bend: Vertex = { id: null, kind: 'free', x, y, load: 0, next: null };
+    const bend: Vertex = { id: null, kind: 'free', x, y, load: 0, basin: false, next: null };
     tree.vertices.push(bend);
     last.next = bend;
     last = bend;

@@ -183,7 +183,15 @@ class Tracer {
     private readonly sources: readonly NetworkSource[],
     outlets: readonly NetworkOutlet[],
   ) {
-    this.vertices = outlets.map(({ id, x, y }) => ({ id, kind: 'outlet', x, y, load: 0, next: null }));
+    this.vertices = outlets.map(({ id, x, y }) => ({
+      id,
+      kind: 'outlet',
+      x,
+      y,
+      load: 0,
+      basin: false,
+      next: null,
+    }));
   }
 
   trace(drained: Drained): void {
@@ -199,6 +207,7 @@ class Tracer {
       x: x0 + (node - k * columns) * cellM,
       y: y0 + k * cellM,
       load: 0,
+      basin: false,
       next,
     };
     this.vertices.push(vertex);
@@ -210,8 +219,8 @@ class Tracer {
     const { by } = this.gathering.sets[set] as Gathered;
     const first = by[node] as number;
     if (first === FROM_SOURCE) {
-      const { id, x, y, load } = this.sources[Math.log2(set)] as NetworkSource;
-      this.vertices.push({ id, kind: 'source', x, y, load, next: vertex });
+      const { id, x, y, load, basin = false } = this.sources[Math.log2(set)] as NetworkSource;
+      this.vertices.push({ id, kind: 'source', x, y, load, basin, next: vertex });
       return;
     }
     if (first < FROM_SOURCE) {

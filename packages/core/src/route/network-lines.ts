@@ -3,6 +3,8 @@ import type { NetworkTree, Vertex } from './network-tree.js';
 
 /** The usual wye; what a branch turns beyond is made with bends (common practice). */
 const WYE_DEGREES = 45;
+/** What comes down from a roof turns into the line. */
+const DROP_DEGREES = 90;
 /** Bends that are made for rigid pipe, the widest first. */
 const BENDS_DEGREES = [90, 45, 22.5] as const;
 
@@ -94,7 +96,8 @@ function junctionAt(vertex: Vertex, id: string, runs: readonly Run[]): NetworkJu
     }))
     .sort((a, b) => a.turnDegrees - b.turnDegrees);
   const [main, ...rest] = into as [(typeof into)[number], ...typeof into];
-  const branches: NetworkBranch[] = rest.map((branch) => ({
+  const drop = vertex.id === null ? [] : [{ line: vertex.id, turnDegrees: DROP_DEGREES }];
+  const branches: NetworkBranch[] = [...rest, ...drop].map((branch) => ({
     ...branch,
     bendDegrees: bendsFor(Math.max(0, branch.turnDegrees - WYE_DEGREES)),
   }));
@@ -109,7 +112,7 @@ export function linesOf(
   const ids = idsOf(tree);
   const runs = runsOf(tree, ids, pipeFor);
   const junctions = [...ids]
-    .filter(([vertex]) => vertex.id === null)
+    .filter(([vertex]) => vertex.kind !== 'outlet' && !vertex.basin && tree.into(vertex).length > 0)
     .map(([vertex, id]) => junctionAt(vertex, id, runs));
   return { lines: runs.map(({ line }) => line), junctions };
 }

@@ -69,7 +69,7 @@ function absorb(tree: NetworkTree, loads: Loads, vertex: Vertex): boolean {
   if (source === undefined || into.length < 2) return false;
   const others = into.filter((each) => each !== source);
   const now = around(tree, loads, vertex, into, vertex) + tree.fitting(vertex, into.length);
-  let then = tree.straight(source, next, loads.get(vertex) ?? 0);
+  let then = tree.straight(source, next, loads.get(vertex) ?? 0) + tree.fitting(source, others.length);
   for (const each of others) then += tree.straight(each, source, loads.get(each) ?? 0);
   if (!(then <= now + GAIN)) return false;
   for (const each of others) each.next = source;
@@ -115,6 +115,7 @@ function joinEarlier(tree: NetworkTree, loads: Loads, vertex: Vertex, reachM: nu
       x: vertex.x + reachM * dx,
       y: vertex.y + reachM * dy,
       load: 0,
+      basin: false,
       next: on,
     };
     const so = loads.get(b) ?? 0;

@@ -8,6 +8,8 @@ export interface Vertex {
   y: number;
   /** What a source brings. */
   readonly load: number;
+  /** True of a basin: lines end in it without a wye. */
+  readonly basin: boolean;
   /** The next vertex downstream; null at an outlet. */
   next: Vertex | null;
 }
@@ -62,9 +64,11 @@ export class NetworkTree {
     return this.field.between(from.x, from.y, to.x, to.y) + length * this.prices.morePerM(load);
   }
 
-  /** What stands at a vertex that `count` lines run into: bends and wyes; what ends at a fixed place needs none. */
+  /** What stands at a vertex that `count` lines run into: bends and wyes; a basin and an outlet need none. */
   fitting(vertex: Vertex, count: number): number {
-    if (vertex.kind !== 'free') return 0;
+    if (vertex.kind === 'outlet' || vertex.basin) return 0;
+    // what comes down at a source is a line more
+    if (vertex.kind === 'source') return count * this.prices.wyeEach;
     return count > 1 ? (count - 1) * this.prices.wyeEach : this.prices.bendEach;
   }
 

@@ -20,17 +20,18 @@ const WORTH = 1e-6;
 /** Rounds in which every source is taken out and joined anew. */
 const ROUNDS = 3;
 
-const sourceVertex = ({ id, x, y, load }: NetworkSource): Vertex => ({
+const sourceVertex = ({ id, x, y, load, basin = false }: NetworkSource): Vertex => ({
   id,
   kind: 'source',
   x,
   y,
   load,
+  basin,
   next: null,
 });
 
 const outletVertices = (outlets: readonly NetworkOutlet[]): Vertex[] =>
-  outlets.map(({ id, x, y }) => ({ id, kind: 'outlet', x, y, load: 0, next: null }));
+  outlets.map(({ id, x, y }) => ({ id, kind: 'outlet', x, y, load: 0, basin: false, next: null }));
 
 /** Up to so many node settlings the best network over the lattice is worked out: a second or two. */
 const MOST_SETTLINGS = 500_000;

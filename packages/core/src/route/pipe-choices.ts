@@ -3,6 +3,9 @@ import type { Point } from '../geometry/disc-less-strip.js';
 import { type Interval, unionOf } from '../geometry/intervals.js';
 import type { PipeChoice, RoutePipe } from '../model/route.js';
 import { asNumber } from '../prices/price-quantities.js';
+import { soilFactor } from '../roots/reach.js';
+import { treeSize } from '../roots/tree-size.js';
+import { reachOf } from '../roots/zones.js';
 import { jointRow } from '../tables/joints.js';
 import { pipeRow } from '../tables/pipes.js';
 import { bendRuleOf, bendsOf } from './bends.js';
@@ -16,23 +19,36 @@ import { stretchesOf } from './stretches.js';
 
 /** Solid pipe begins this far before the roots, metres (judgement: a root that goes on along the trench). */
 const BEFORE_M = 1;
-/** Trunk diameters, or the dripline if that is wider, that count as the root zone here. */
+/** Trunk diameters that count as the root zone here. */
 const ZONE_DIAMETERS = 12;
+/** At half the reach a fifth of the root curve is left: about where the dripline stands (judgement). */
+const ZONE_REACHES = 0.5;
+
+/** Radii inside which pipe past a tree is better solid: 12 diameters, dripline or half the reach, the widest. */
+function zonesOf({ site, trees, nowYear }: RouteScene): number[] {
+  return trees.map(({ id, stemDiameterM, driplineM }) => {
+    const tree = site.trees.find((other) => other.id === id);
+    if (tree === undefined) return driplineM;
+    const { row, stemDiameter, crownRadius } = treeSize(tree, nowYear);
+    const reach = reachOf(row, stemDiameter, crownRadius, soilFactor(site.soil));
+    return Math.max(driplineM, ZONE_DIAMETERS * stemDiameterM, ZONE_REACHES * reach);
+  });
+}
 
 /** Stretches of a path inside the root zone of any tree. */
 export function inRootZone(scene: RouteScene, points: readonly Point[]): Interval[] {
   const found: Interval[] = [];
-  for (const tree of scene.trees) {
-    const radius = Math.max(tree.driplineM, ZONE_DIAMETERS * tree.stemDiameterM);
+  zonesOf(scene).forEach((radius, t) => {
+    const { x, y } = scene.trees[t] as RouteScene['trees'][number];
     let s = 0;
     for (let i = 0; i + 1 < points.length; i++) {
       const [a, b] = [points[i], points[i + 1]] as [Point, Point];
       const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
-      const chord = chordOf(...a, ...b, tree.x, tree.y, radius);
+      const chord = chordOf(...a, ...b, x, y, radius);
       if (chord) found.push([s + chord[0] * length - BEFORE_M, s + chord[1] * length + BEFORE_M]);
       s += length;
     }
-  }
+  });
   const lengthM = pathLength(points);
   return unionOf(found.map(([from, to]): Interval => [Math.max(0, from), Math.min(lengthM, to)]));
 }
@@ -53,7 +69,7 @@ function nameOf({ material, joint, perforated, wrapped }: RoutePipe): string {
 function candidatesOf({ pipe }: RouteScene['request'], solid: readonly Interval[]): Candidate[] {
   const { sizeM } = pipe;
   const coil: RoutePipe = { material: 'hdpe-corrugated-heavy', sizeM };
-  const drained: RoutePipe = { ...coil, perforated: true, wrapped: true };
+  const drained: RoutePipe = pipe.perforated ? pipe : { ...coil, perforated: true, wrapped: true };
   const of = (id: string, chosen: RoutePipe, name = nameOf(chosen)): Candidate => ({ id, pipe: chosen, solid: [], name });
   return [
     of('asked', pipe),

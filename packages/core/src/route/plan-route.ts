@@ -3,7 +3,7 @@ import { distanceToPath } from '../geometry/distance-to-path.js';
 import type { RouteAim, RouteAlternative, RouteRequest, RouteResult } from '../model/route.js';
 import type { Site } from '../model/site.js';
 import { evaluatePath, routeNames } from './evaluate-route.js';
-import { SceneFields } from './field-of-scene.js';
+import { SceneFields, sparingDiscs } from './field-of-scene.js';
 import { Ways } from './find-way.js';
 import { noRouteOf } from './no-route.js';
 import { pathLength, pointOnPath } from './path-stations.js';
@@ -80,6 +80,9 @@ function dominates(a: RouteAlternative, b: RouteAlternative): boolean {
   );
 }
 
+/** True where no trench should be dug: too near a trunk, or too much of a root circle lost. */
+const forbidden = ({ trees }: RouteAlternative): boolean => trees.some(({ rule }) => rule === 'no-dig');
+
 /** Alternatives that truly differ; what the user asked for by a point stays. */
 function differing(scene: RouteScene, ways: readonly Way[]): { points: readonly Point[]; route: RouteAlternative }[] {
   const distinct: Way[] = [];
@@ -87,7 +90,9 @@ function differing(scene: RouteScene, ways: readonly Way[]): { points: readonly 
     const same = distinct.some(({ points }) => apart(way.points, points) < SAME_WAY_M && apart(points, way.points) < SAME_WAY_M);
     if (!same || way.aim === 'via') distinct.push(way);
   }
-  const all = distinct.map(({ points, aim }) => ({ points, route: evaluatePath(scene, points, aim) }));
+  const priced = distinct.map(({ points, aim }) => ({ points, route: evaluatePath(scene, points, aim) }));
+  const allowed = priced.filter(({ route }) => route.aim === 'via' || !forbidden(route));
+  const all = allowed.length > 0 ? allowed : priced;
   return all.filter(({ route }, i) => {
     if (route.aim === 'via') return true;
     return !all.some((other, k) => {
@@ -122,20 +127,14 @@ function named(routes: readonly RouteAlternative[]): RouteAlternative[] {
     .map((route, i) => ({ ...route, id: String.fromCharCode(97 + i) }));
 }
 
-/**
- * Plans a new line from a source to the cheapest of its outlets: around what may not be entered, by what digging, root
- * trouble and harm to trees are worth, with fall, cover and depth where ground levels are known.
- * @returns alternatives that truly differ; none, with the reason, where there is no way.
- * @throws RangeError for a request that makes no sense or names what the site does not have.
- */
-export function planRoute(site: Site, request: RouteRequest, options: PlanOptions = {}): RouteResult {
-  const { onProgress, shouldStop } = options;
-  const scene = sceneOf(site, request);
-  const fields = new SceneFields(scene);
+/** Ways for every aim, and through the asked place. */
+function searchWays(
+  fields: SceneFields,
+  { onProgress, shouldStop }: PlanOptions,
+): { found: Way[]; last: Ways | null } {
+  const { scene, grid } = fields;
   onProgress?.(0.2);
-  const falls = [searchFallOf(scene, fields.grid), searchFallOf(scene, fields.grid, 0)].filter(
-    (fall) => fall !== null,
-  );
+  const falls = [searchFallOf(scene, grid), searchFallOf(scene, grid, 0)].filter((fall) => fall !== null);
   const found: Way[] = [];
   let last: Ways | null = null;
   for (const [i, [aim, weights]] of WEIGHTS.entries()) {
@@ -145,10 +144,27 @@ export function planRoute(site: Site, request: RouteRequest, options: PlanOption
     if (points !== null) found.push({ aim, ways: last, points });
     onProgress?.(0.2 + 0.2 * (i + 1));
   }
-  if (request.via !== undefined && last !== null && shouldStop?.() !== true) {
-    const points = last.find(pointOf(scene.plane, request.via), shouldStop);
+  const { via } = scene.request;
+  if (via !== undefined && last !== null && shouldStop?.() !== true) {
+    const points = last.find(pointOf(scene.plane, via), shouldStop);
     if (points !== null) found.push({ aim: 'via', ways: last, points });
   }
+  return { found, last };
+}
+
+/**
+ * Plans a new line from a source to the cheapest of its outlets: around what may not be entered, by what digging, root
+ * trouble and harm to trees are worth, with fall, cover and depth where ground levels are known.
+ * @returns alternatives that truly differ; none, with the reason, where there is no way.
+ * @throws RangeError for a request that makes no sense or names what the site does not have.
+ */
+export function planRoute(site: Site, request: RouteRequest, options: PlanOptions = {}): RouteResult {
+  const { onProgress, shouldStop } = options;
+  const scene = sceneOf(site, request);
+  // first outside all circles of which a trench would take too much; between them if there is no other way
+  let search = searchWays(new SceneFields(scene, sparingDiscs(scene)), options);
+  if (search.found.length === 0 && shouldStop?.() !== true) search = searchWays(new SceneFields(scene), options);
+  const { found, last } = search;
   const stopped = shouldStop?.() === true;
   const kept = differing(scene, exchanged(found));
   onProgress?.(0.9);

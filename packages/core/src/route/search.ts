@@ -50,7 +50,7 @@ export interface Found {
 /** An end off the lattice is joined to nodes within so many cells. */
 const JOIN_CELLS = 2;
 /** Asked to stop once in so many nodes. */
-const ASK_EVERY = 4096;
+const ASK_EVERY = 1024;
 
 /** Nodes that can be reached in a straight from a place, with the cost of that. */
 function joinsOf(field: CostField, x: number, y: number): { node: number; cost: number; lengthM: number }[] {

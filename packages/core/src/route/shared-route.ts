@@ -62,7 +62,9 @@ function endsOf(scene: RouteScene, request: SharedRouteRequest): Ends {
   return {
     sources: request.from.map(({ servesM2 }, i) => {
       const [x, y] = starts[i] as readonly [number, number];
-      return { id: names[i] as string, x, y, load: servesM2 };
+      const id = names[i] as string;
+      const basin = scene.site.fittings.some((fitting) => fitting.id === id && fitting.type === 'basin');
+      return { id, x, y, load: servesM2, basin };
     }),
     outlets: idsOf(request.to, 'outlet ').map((id, i) => {
       const { x, y } = scene.to[i] as (typeof scene.to)[number];
@@ -246,6 +248,7 @@ export function planSharedRoute(
     pricesInvented: scene.prices.invented,
     route,
     none: found === null ? { reason: 'blocked', shortfallM: null } : 'reason' in found ? found : null,
+    ground: scene.ground.basis,
     assumed: assumptionsOf(scene, options),
     cautions: cautionsOf(scene, route),
     stopped: shouldStop?.() === true,

@@ -16,6 +16,8 @@ export const routeNumbers = {
   endRoomM: cite(1.5, 'our-judgement', 'judgement', 'downspouts stand at walls'),
   /** Either side of a marked utility the trench is dug by hand, metres. */
   utilityHandDigM: cite(fromInches(24), 'common-practice', 'memory', '18 to 30 in by place'),
+  /** Digging beside a utility is weighed so many times its price. */
+  utilityCaution: cite(3, 'our-judgement', 'judgement', 'so that a route turns to cross it near square'),
   /** A crossing flatter than this is said so, degrees. */
   squareEnoughDegrees: cite(60, 'our-judgement', 'judgement', 'near a right angle'),
   /** Bends that fittings make, degrees. */

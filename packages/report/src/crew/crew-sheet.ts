@@ -7,6 +7,7 @@ import { headLine, part, wholePage } from '../page/frame.js';
 import { keyOf } from '../page/key.js';
 import { trenchConditions } from '../page/trench-conditions.js';
 import { amountSaid } from '../say/amounts.js';
+import { clipped } from '../say/clipped.js';
 import { dateSaid } from '../say/dates.js';
 import { length, small } from '../say/lengths.js';
 import { speciesOf } from '../say/trees-said.js';
@@ -65,7 +66,7 @@ function factsPart(input: CrewInput, words: Words): Markup {
   );
   const { known } = segment;
   const rows: readonly [string, string][] = [
-    [dig.line, segment.drainName ?? segment.drainId],
+    [dig.line, clipped(segment.drainName ?? segment.drainId, 40)],
     [dig.pipe, pipe],
     [dig.from, whereSaid(segment, site, units, words)],
     [dig.stations, dig.stationsFrom(spanSaid(segment.startM, segment.endM, units, words))],
@@ -130,7 +131,7 @@ function treesPart(input: CrewInput, words: Words): Markup {
   const { trees } = words.crew;
   const limits = treeLimits(input);
   if (limits.length === 0) return part(trees.title, '', el('p', {}, text(trees.none)));
-  const rows = limits.slice(0, 5).map(({ tree, nearestM, insideM }) => {
+  const rows = limits.slice(0, MOST_TREES).map(({ tree, nearestM, insideM }) => {
     const trunks = (times: number): string => length(times * tree.stemDiameterM, units);
     const measured = tree.assumed.every(({ path }) => !path.endsWith('/stemDiameterM'));
     return [
@@ -144,10 +145,11 @@ function treesPart(input: CrewInput, words: Words): Markup {
     ];
   });
   const heads = [trees.tree, trees.trunk, trees.away, trees.three, trees.six, trees.twelve, trees.hand];
+  const circles = el('p', { class: 'fine' }, text(trees.circles));
   const stop = limits.some(({ insideNoDig }) => insideNoDig)
     ? [el('p', { class: 'rule' }, text(trees.crosses))]
     : [];
-  return part(trees.title, '', ...stop, table(heads, rows));
+  return part(trees.title, '', ...stop, table(heads, rows), circles);
 }
 
 function quantitiesPart({ choice, units }: CrewInput, words: Words): Markup | null {
@@ -182,6 +184,9 @@ function checksPart(words: Words): Markup {
   );
 }
 
+/** Trees whose limits are told. */
+const MOST_TREES = 5;
+
 /** How high the plan stands on the crew's sheet, in the drawing's own pixels. */
 const PLAN_HEIGHTS = { least: 230, most: 262 };
 
@@ -200,12 +205,20 @@ export function crewSheet(input: CrewInput): string {
     'div',
     { class: 'leaf' },
     headLine(words.crew.title, result, dateSaid(result.asOf, words), words),
-    el('h1', {}, text(words.crew.whole(segment.id))),
+    el('h1', {}, text(words.crew.whole(clipped(segment.id)))),
     factsPart(input, words),
     el(
       'div',
       { class: 'plan' },
-      lotPicture({ ...input, words, heights: PLAN_HEIGHTS, close: true }),
+      lotPicture({
+        ...input,
+        words,
+        heights: PLAN_HEIGHTS,
+        close: true,
+        limits: treeLimits(input)
+          .slice(0, MOST_TREES)
+          .map(({ tree }) => tree),
+      }),
       keyOf(input, words),
     ),
     el('div', { class: 'plan' }, join(profile)),

@@ -1,4 +1,11 @@
-import { fromFeet, type LonLat, type RankResult, type SegmentResult, type Site } from '@rootreach/core';
+import {
+  fromFeet,
+  type LonLat,
+  type RankResult,
+  type SegmentResult,
+  type Site,
+  type TreeZones,
+} from '@rootreach/core';
 import { el, type Markup, text } from '../markup/markup.js';
 import { speciesOf } from '../say/trees-said.js';
 import type { Words } from '../words/words.js';
@@ -6,7 +13,7 @@ import { ink } from './ink.js';
 import { type LabelKind, LabelRoom, labelAt, middlesAbout, widthOf } from './labels.js';
 import { gridLines, groundOf, groundPatterns } from './lot-ground.js';
 import { fittingsOf, linesOf } from './lot-lines.js';
-import { rootWash, treeMarks, washes } from './lot-trees.js';
+import { limitCircles, rootWash, treeMarks, washes } from './lot-trees.js';
 import { type View, viewOf, type Xy } from './view.js';
 import { drawnEllipse } from './wobble.js';
 
@@ -21,6 +28,8 @@ export interface LotPictureInput {
   readonly heights?: { readonly least: number; readonly most: number };
   /** The stretch and what lies about it, instead of the whole lot; then every fitting is named. */
   readonly close?: boolean;
+  /** Trees whose circles of three, six and twelve trunk diameters are drawn. */
+  readonly limits?: readonly TreeZones[];
 }
 
 const HEIGHTS = { least: 290, most: 356 };
@@ -245,6 +254,7 @@ export function lotPicture(input: LotPictureInput): Markup {
     groundOf(view, site),
     washes(view, result.trees),
     treeMarks(view, result.trees),
+    limitCircles(view, input.limits ?? []),
     linesOf(view, site, result),
     fittingsOf(view, site),
     names,

@@ -1,6 +1,7 @@
 import { rootDensity, type TreeZones } from '@rootreach/core';
 import { el, type Markup } from '../markup/markup.js';
 import { ink } from './ink.js';
+import { labelAt } from './labels.js';
 import type { View } from './view.js';
 import { drawnEllipse } from './wobble.js';
 
@@ -40,6 +41,28 @@ export const washes = (view: View, trees: readonly TreeZones[]): Markup[] =>
       const [cx, cy] = view.at([tree.lon, tree.lat]);
       return el('circle', { cx, cy, r: tree.reachM * view.scale, fill: 'url(#lot-wash)' });
     });
+
+/** Limits by the trunk, in trunk diameters: no digging, an arborist first, by hand (see the cautions). */
+const LIMITS = [
+  { trunks: 3, width: 2, dash: undefined },
+  { trunks: 6, width: 1.4, dash: '7 4' },
+  { trunks: 12, width: 1.2, dash: '2 4' },
+] as const;
+
+/** Circles of three, six and twelve trunk diameters about each stem, with the number on them. */
+export const limitCircles = (view: View, trees: readonly TreeZones[]): Markup[] =>
+  trees.flatMap((tree) =>
+    LIMITS.flatMap(({ trunks, width, dash }) => {
+      const [cx, cy] = view.at([tree.lon, tree.lat]);
+      const r = trunks * tree.stemDiameterM * view.scale;
+      const pen = { fill: 'none', stroke: ink.pen, 'stroke-width': width, 'stroke-dasharray': dash };
+      const top = { x: cx, y: cy - r };
+      const said = view.holds([top.x, top.y - 8])
+        ? [labelAt([top.x, top.y], `${trunks}×`, { size: 11, fill: ink.pen, weight: 700 })]
+        : [];
+      return [el('circle', { cx, cy, r, ...pen }), ...said];
+    }),
+  );
 
 /** Edge of the canopy, protection circle in dots, and the stem to scale. */
 export const treeMarks = (view: View, trees: readonly TreeZones[]): Markup[] =>

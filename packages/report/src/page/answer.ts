@@ -59,6 +59,14 @@ export function oddsPart(input: OwnerInput, words: Words): Markup {
   );
 }
 
+/** A plan lower than this has room beside it that tells nothing, in the drawing's pixels. */
+const LEAST_PLAN = 290;
+
 /** The plan with its key. */
-export const planPart = (input: OwnerInput, words: Words): Markup =>
-  el('div', { class: 'plan' }, lotPicture({ ...input, words }), keyOf(input, words));
+export const planPart = (input: OwnerInput, most: number, words: Words): Markup =>
+  el(
+    'div',
+    { class: 'plan' },
+    lotPicture({ ...input, words, heights: { least: Math.min(LEAST_PLAN, most), most } }),
+    keyOf(input, words),
+  );

@@ -1,6 +1,7 @@
 import { type CautionConditions, cautionsFor, wordCaution } from '@rootreach/core';
 import { el, type Markup, text } from '../markup/markup.js';
 import { assumedSaid } from '../say/assumed-said.js';
+import { clipped } from '../say/clipped.js';
 import { dateSaid } from '../say/dates.js';
 import type { Words } from '../words/words.js';
 import { part, sentences } from './frame.js';
@@ -11,22 +12,19 @@ import { trenchConditions } from './trench-conditions.js';
 const MOST_GUESSES = 4;
 
 /** What was guessed, and that the answer is a sum and not a look. */
-export function unknownsPart({ segment, site, units }: OwnerInput, words: Words): Markup {
+export function unknownsSaid({ segment, site, units }: OwnerInput, words: Words): string[] {
   const { unknowns } = words.owner;
   const guesses = assumedSaid(segment, site, units, words);
   const rest = guesses.length - MOST_GUESSES;
-  return part(
-    unknowns.title,
-    'small',
-    sentences([
-      unknowns.model,
-      ...guesses.slice(0, MOST_GUESSES),
-      ...(guesses.length > 0
-        ? [[...(rest > 0 ? [unknowns.more(rest)] : []), unknowns.unsure].join(' ')]
-        : []),
-    ]),
-  );
+  return [
+    unknowns.model,
+    ...guesses.slice(0, MOST_GUESSES),
+    ...(guesses.length > 0 ? [[...(rest > 0 ? [unknowns.more(rest)] : []), unknowns.unsure].join(' ')] : []),
+  ];
 }
+
+export const unknownsPart = (said: readonly string[], words: Words): Markup =>
+  part(words.owner.unknowns.title, 'small', sentences(said));
 
 /** Cautions in the reader's language, and apart from them, once, who decides. */
 export function cautionsPart(title: string, conditions: CautionConditions, words: Words): Markup {
@@ -50,7 +48,7 @@ export function signPart(by: string | undefined, asOf: string, version: string, 
   const who =
     by === undefined
       ? [text(`${sign.blank} `), el('span', { class: 'blank' }, text('\u00a0'))]
-      : [text(`${sign.by(by)}.`)];
+      : [text(`${sign.by(clipped(by, 120))}.`)];
   return el(
     'footer',
     { class: 'sign' },

@@ -1,5 +1,6 @@
 import type { RankResult } from '@rootreach/core';
 import { DOCTYPE, el, join, type Markup, styleSheet, text } from '../markup/markup.js';
+import { clipped } from '../say/clipped.js';
 import type { Words } from '../words/words.js';
 import { pageStyle } from './page-style.js';
 
@@ -10,7 +11,7 @@ const POLICY =
 /** Name of the site without the mark that it is invented, which is shown as a stamp. */
 export const siteName = ({ name }: RankResult['site']): string => {
   const bare = (name ?? '').replace(/^invented:\s*/i, '');
-  return bare.charAt(0).toUpperCase() + bare.slice(1);
+  return clipped(bare.charAt(0).toUpperCase() + bare.slice(1));
 };
 
 /** Line over a sheet: what it is, of which place, and whether that place is invented. */

@@ -1,5 +1,6 @@
 import type { Drain, SegmentResult } from '@rootreach/core';
 import { el, type Markup, text } from '../markup/markup.js';
+import { clipped } from '../say/clipped.js';
 import { small } from '../say/lengths.js';
 import { shareSaid } from '../say/odds-said.js';
 import { speciesOf, treeSaid } from '../say/trees-said.js';
@@ -17,7 +18,7 @@ const MOST_CHANGES = 3;
 /** Where the stretch lies. */
 export function wherePart({ segment, site, units }: OwnerInput, words: Words): Markup {
   const { where } = words.owner;
-  const line = segment.drainName ?? segment.drainId;
+  const line = clipped(segment.drainName ?? segment.drainId);
   return part(
     where.title,
     '',
@@ -34,15 +35,15 @@ function pipeSaid(drain: Drain | undefined, segment: SegmentResult, input: Owner
   return year === null ? why.pipe(material, depth) : why.pipeSince(material, String(Math.floor(year)), depth);
 }
 
-/** Which tree, which way in, what pipe. */
-export function whyPart(input: OwnerInput, words: Words): Markup {
+/** Which tree, which way in, what pipe: a sentence or two each. */
+export function whySaid(input: OwnerInput, words: Words): string[] {
   const { segment, site, units } = input;
   const { why } = words.owner;
   const trees = segment.trees.filter(({ share }) => share >= LEAST_SHARE).slice(0, MOST_TREES);
   const { joints, slots, crush } = segment.expectedEntries;
   const all = joints + slots + crush;
   const brings = (way: number): boolean => all > 0 && way / all >= LEAST_SHARE;
-  const said = [
+  return [
     ...(trees.length === 0 ? [why.noTree] : trees.map((tree) => treeSaid(tree, site, units, words))),
     ...(brings(joints) && segment.joints.count > 0 ? [why.joints(segment.joints.count)] : []),
     ...(brings(slots) ? [why.slots] : []),
@@ -54,8 +55,10 @@ export function whyPart(input: OwnerInput, words: Words): Markup {
       words,
     ),
   ];
-  return part(why.title, '', sentences(said));
 }
+
+export const whyPart = (said: readonly string[], words: Words): Markup =>
+  part(words.owner.why.title, '', sentences(said));
 
 /** Changes that lower the odds, the most helpful first; nobody is told to take a tree down. */
 export function helpPart({ segment, site }: OwnerInput, words: Words): Markup | null {

@@ -39,6 +39,7 @@ export const crewEn = {
     hand: 'Hand-dig along the line',
     whole: 'outside',
     assumedTrunk: 'trunk not measured',
+    circles: 'On the plan: full circle 3, dashed 6, dotted 12 trunk widths.',
     none: 'No tree within twelve trunk widths.',
     crosses: 'The stretch runs inside the no-dig circle: stop, and ask an arborist.',
   },

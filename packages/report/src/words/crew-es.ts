@@ -40,6 +40,7 @@ export const crewEs: Words['crew'] = {
     hand: 'A mano en la línea',
     whole: 'fuera',
     assumedTrunk: 'tronco sin medir',
+    circles: 'En el plano: círculo entero 3, a rayas 6, a puntos 12 anchos de tronco.',
     none: 'Ningún árbol a menos de doce troncos.',
     crosses: 'El tramo entra en el círculo donde no se cava: pare y pregunte a un arborista.',
   },

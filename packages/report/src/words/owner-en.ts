@@ -91,7 +91,7 @@ export const ownerEn = {
   where: {
     title: 'Where it is',
     on: (where: string, line: string): string => `The spot is ${where}. The line is the “${line}”.`,
-    ring: 'The red ring on the plan shows it.',
+    ring: 'The ring on the plan shows it.',
   },
   saw: (what: string, year: string): string => `The camera saw ${what}${year === '' ? '' : ` in ${year}`}.`,
   why: {

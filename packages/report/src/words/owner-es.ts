@@ -83,7 +83,7 @@ export const ownerEs: Words['owner'] = {
   where: {
     title: 'Dónde está',
     on: (where, line) => `El lugar está ${where}. La línea es “${line}”.`,
-    ring: 'El anillo rojo en el plano lo muestra.',
+    ring: 'El anillo en el plano lo muestra.',
   },
   saw: (what, year) => `La cámara vio ${what}${year === '' ? '' : ` en ${year}`}.`,
   why: {

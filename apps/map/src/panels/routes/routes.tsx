@@ -1,3 +1,126 @@
+import { wordCaution } from '@rootreach/core';
+import * as route from '../../plan-route/route-state.js';
+import { cancelPlan, forgetRoute, planNow } from '../../plan-route/run-route.js';
+import * as sketch from '../../sketch/sketch.js';
+import * as state from '../../state.js';
+import { language, words } from '../../words/words.js';
+import { ChosenWay } from './chosen-way.js';
+import { PipeChoice } from './pipe-choice.js';
+import { PlaceChoice } from './place-choice.js';
+import { WaysTable } from './ways-table.js';
+
+const w = () => words.value.routes;
+
+function Via() {
+  const picking = route.picking.value === 'via';
+  return (
+    <div class="route-place-row">
+      <button
+        type="button"
+        class="button"
+        aria-pressed={picking}
+        onClick={() => {
+          route.picking.value = picking ? null : 'via';
+        }}
+      >
+        {w().via}
+      </button>
+      {route.via.value && (
+        <button
+          type="button"
+          class="button"
+          onClick={() => {
+            route.via.value = null;
+          }}
+        >
+          {w().drop}
+        </button>
+      )}
+      {picking && <p role="status">{w().tapping.via}</p>}
+    </div>
+  );
+}
+
+function Answer() {
+  const result = route.result.value;
+  const chosen = route.chosen.value;
+  const units = state.units.value;
+  if (!result) return null;
+  const { none } = result;
+  return (
+    <div class="route-answer">
+      {none && (
+        <div role="status">
+          <p class="known">{w().none(none, units)}</p>
+          {none.reason === 'no-fall' && none.remedies.length > 0 && (
+            <>
+              <p>{w().remedies}</p>
+              <ul class="route-remedies">
+                {none.remedies.map((one) => (
+                  <li key={one.kind}>{w().remedy(one, units)}</li>
+                ))}
+              </ul>
+            </>
+          )}
+        </div>
+      )}
+      {result.alternatives.length > 0 && <WaysTable result={result} />}
+      {chosen && <ChosenWay chosen={chosen} result={result} />}
+      {result.pricesInvented && <p class="quiet">{w().invented}</p>}
+      <details>
+        <summary>{words.value.cautions.title}</summary>
+        <ul>
+          {result.cautions.map(({ code }) => (
+            <li key={code}>{wordCaution(code, language.value)}</li>
+          ))}
+        </ul>
+      </details>
+    </div>
+  );
+}
+
+/** A new line from where water comes in to where it may come out, round the trees. */
 export function Routes() {
-  return null;
+  const site = sketch.site.value;
+  const share = route.share.value;
+  const ready = route.request.value !== null;
+  if (!site) return <p class="loading">{w().tooLarge}</p>;
+  return (
+    <div class="routes">
+      <h1>{w().title}</h1>
+      <p>{w().intro}</p>
+      {state.opened.value?.site.trees.length === 0 && <p class="known">{w().noTrees}</p>}
+      <PlaceChoice end="from" />
+      <PlaceChoice end="to" />
+      <PipeChoice />
+      <Via />
+      <div class="route-place-row">
+        <button
+          type="button"
+          class="button button-first"
+          disabled={!ready || share !== null}
+          onClick={() => void planNow()}
+        >
+          {route.result.value ? w().again : w().go}
+        </button>
+        {share !== null && (
+          <button type="button" class="button" onClick={cancelPlan}>
+            {w().cancel}
+          </button>
+        )}
+        {share === null && ready && (
+          <button type="button" class="button" onClick={forgetRoute}>
+            {w().forget}
+          </button>
+        )}
+      </div>
+      {share !== null && (
+        <p role="status">
+          <progress max={1} value={share} aria-label={w().working(share)} /> {w().working(share)}
+        </p>
+      )}
+      {route.problem.value && <p class="known">{w().failed(route.problem.value)}</p>}
+      <Answer />
+    </div>
+  );
 }

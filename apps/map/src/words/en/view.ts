@@ -111,6 +111,7 @@ export const view = {
   list: {
     title: 'Worst first',
     more: (n: number) => `Show ${n} more`,
+    onlyWorst: (n: number) => `The worst ${n} are listed; tap a line on the plan for any other.`,
     /** A stretch by the crew's own words, the same as on the terminal. */
     row: (segment: SegmentResult, units: Units) =>
       `${whereOf(segment, units)}, on ${segment.drainName ?? `line ${segment.drainId}`}`,

@@ -1,0 +1,182 @@
+import { effect } from '@preact/signals';
+import type { LonLat, RouteAlternative } from '@rootreach/core';
+import * as L from 'leaflet';
+import * as route from '../plan-route/route-state.js';
+import { reshape } from '../plan-route/run-route.js';
+import * as state from '../state.js';
+import { words } from '../words/words.js';
+import { latLng } from './ground.js';
+import { type Handle, layHandles } from './handles.js';
+import { ink } from './ink.js';
+import type { Plan } from './plan.js';
+import { patternOf } from './route-pattern.js';
+
+const PANES = { ways: '465', ends: '485' } as const;
+const KEY_STEP_M = 0.3;
+
+const lonLatOf = ({ lng, lat }: L.LatLng): LonLat => [lng, lat];
+const isOn = () => state.sheetPlace.value === 'route';
+
+const pathOf = ({ geometry }: RouteAlternative): LonLat[] =>
+  geometry.coordinates.map(([lon = 0, lat = 0]) => [lon, lat]);
+
+/** A place a step further in the direction of an arrow key. */
+function stepped([lon, lat]: LonLat, key: string, far: boolean): LonLat | null {
+  const step = KEY_STEP_M * (far ? 5 : 1);
+  const north = step / 111_320;
+  const east = north / Math.max(0.1, Math.cos((lat * Math.PI) / 180));
+  switch (key) {
+    case 'ArrowUp':
+      return [lon, lat + north];
+    case 'ArrowDown':
+      return [lon, lat - north];
+    case 'ArrowLeft':
+      return [lon - east, lat];
+    case 'ArrowRight':
+      return [lon + east, lat];
+    default:
+      return null;
+  }
+}
+
+function handle(
+  key: string,
+  at: LonLat,
+  label: string,
+  move: (to: LonLat) => void,
+  moved: () => void = () => undefined,
+): Handle {
+  return {
+    key,
+    at,
+    className: `route-${key.replace(/\d+$/, '')}`,
+    label,
+    draggable: true,
+    act: () => undefined,
+    drag: move,
+    dragEnd: moved,
+    keyDown: (event) => {
+      const to = stepped(at, event.key, event.shiftKey);
+      if (to === null) return false;
+      move(to);
+      moved();
+      return true;
+    },
+  };
+}
+
+function drawWays(group: L.LayerGroup, renderer: L.Renderer): void {
+  group.clearLayers();
+  const { result, chosenId, drawn } = route;
+  const alternatives = result.value?.alternatives ?? [];
+  const none = result.value?.none;
+  const dark = ink('ink');
+  const paper = ink('paper');
+  alternatives.forEach((alternative, index) => {
+    const isChosen = alternative.id === chosenId.value;
+    const path = pathOf(isChosen && drawn.value ? drawn.value : alternative).map(latLng);
+    const width = isChosen ? 5 : 3;
+    L.polyline(path, { renderer, color: paper, weight: width + 4, opacity: 0.9, interactive: false }).addTo(
+      group,
+    );
+    L.polyline(path, {
+      renderer,
+      color: dark,
+      weight: width,
+      opacity: isChosen ? 1 : 0.6,
+      dashArray: patternOf(index),
+      interactive: false,
+    }).addTo(group);
+    const hit = L.polyline(path, { renderer, color: dark, weight: 24, opacity: 0 });
+    hit.on('click', (event) => {
+      L.DomEvent.stopPropagation(event);
+      drawn.value = null;
+      chosenId.value = alternative.id;
+    });
+    hit.addTo(group);
+  });
+  if (none && 'geometry' in none) {
+    const path = none.geometry.coordinates.map(([lon = 0, lat = 0]) => latLng([lon, lat]));
+    L.polyline(path, {
+      renderer,
+      color: ink('inspect'),
+      weight: 3,
+      dashArray: '2 8',
+      interactive: false,
+    }).addTo(group);
+    L.circleMarker(latLng(none.at), {
+      renderer,
+      radius: 9,
+      color: ink('inspect'),
+      weight: 3,
+      fill: false,
+    }).addTo(group);
+  }
+}
+
+/** Handles of the two ends, of the point that is to be passed, and of the bends of the chosen way. */
+function handles(): Handle[] {
+  const w = words.value.routes;
+  const ends = (['from', 'to'] as const).flatMap((end) => {
+    const at = route.positionOf(route[end].value);
+    if (at === null) return [];
+    return [
+      handle(end, at, end === 'from' ? w.from : w.to, (place) => {
+        route[end].value = { position: place };
+      }),
+    ];
+  });
+  const through = route.via.value;
+  const vias = through
+    ? [
+        handle('via', through, w.via, (place) => {
+          route.via.value = place;
+        }),
+      ]
+    : [];
+  const chosen = route.chosen.value;
+  if (!chosen) return [...ends, ...vias];
+  const path = pathOf(chosen);
+  const bends = path.slice(1, -1).map((at, i) =>
+    handle(`bend${i + 1}`, at, w.bend(i + 1), (place) => {
+      const now = pathOf(route.chosen.value ?? chosen);
+      void reshape(now.map((one, k) => (k === i + 1 ? place : one)));
+    }),
+  );
+  return [...ends, ...vias, ...bends];
+}
+
+/** Lays the planning of a new line over the plan: fetched with its panel. */
+export function attachRoutes({ map }: Plan): () => void {
+  for (const [name, zIndex] of Object.entries(PANES)) {
+    const pane = map.getPane(name) ?? map.createPane(name);
+    pane.style.zIndex = zIndex;
+  }
+  const renderer = L.svg({ pane: 'ways', padding: 0.4 });
+  const group = L.layerGroup().addTo(map);
+  const show = layHandles(map, 'ends');
+  const take = ({ latlng }: L.LeafletMouseEvent) => {
+    const what = route.picking.value;
+    if (!isOn() || what === null) return;
+    if (what === 'via') route.via.value = lonLatOf(latlng);
+    else route[what].value = { position: lonLatOf(latlng) };
+    route.picking.value = what === 'from' && route.to.value === null ? 'to' : null;
+  };
+  map.on('click', take);
+  const container = map.getContainer();
+  const stops = [
+    effect(() => {
+      state.dark.value;
+      if (isOn()) drawWays(group, renderer);
+      else group.clearLayers();
+    }),
+    effect(() => show(isOn() ? handles() : [])),
+    effect(() => {
+      container.classList.toggle('picking', isOn() && route.picking.value !== null);
+    }),
+  ];
+  return () => {
+    map.off('click', take);
+    for (const stop of stops) stop();
+  };
+}

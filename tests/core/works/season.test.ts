@@ -1,0 +1,132 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { SeasonLook } from '../../../packages/core/src/model/season.js';
+import { rank } from '../../../packages/core/src/risk/rank.js';
+import { readSite } from '../../../packages/core/src/validate/read-site.js';
+import { seasonCsv } from '../../../packages/core/src/works/season-csv.js';
+import { type SeasonOptions, type SeasonSite, seasonOf } from '../../../packages/core/src/works/season-of.js';
+import { wordLook } from '../../../packages/core/src/works/season-words.js';
+import { spreadOver } from '../../../packages/core/src/works/spread-over-days.js';
+import { here } from '../../cli/call.js';
+import { AS_OF, seen } from './corner-lot.js';
+
+const client = (name: string): SeasonSite => {
+  const text = readFileSync(here(`data/findings/${name}.geojson`), 'utf8');
+  return { name, site: readSite([{ name, text }]).site };
+};
+const clients: readonly SeasonSite[] = [
+  { name: 'corner-lot', site: seen() },
+  ...['kettle-lane', 'mill-steps', 'thimble-row'].map(client),
+];
+const plan = (options: Partial<SeasonOptions> = {}) => seasonOf(clients, { asOf: AS_OF, ...options });
+
+describe('a season', () => {
+  const season = plan();
+
+  it('has every segment that falls due, once, and none that does not', () => {
+    const due = clients.flatMap(({ site }) =>
+      rank(site, { asOf: AS_OF })
+        .segments.filter(({ nextLook }) => nextLook === '2027')
+        .map(({ id }) => `${site.name} ${id}`),
+    );
+    const looked = season.looks.flatMap(({ site, segmentIds }) => segmentIds.map((id) => `${site} ${id}`));
+    expect(looked.sort()).toEqual(due.sort());
+    expect(season.until).toBe('2027-11');
+  });
+
+  it('groups them by the push that reaches them, as far as the last of them', () => {
+    const pushes = season.looks.map(({ site, drainId, from, direction }) => `${site} ${drainId} ${from} ${direction}`);
+    expect(new Set(pushes).size).toBe(pushes.length);
+    for (const { toM, expectM } of season.looks) {
+      expect(expectM[0]).toBeLessThan(expectM[1]);
+      expect(expectM[1]).toBeLessThanOrEqual(toM + 1e-9);
+    }
+  });
+
+  it('expects trouble where it was seen, rather than where it is likeliest', () => {
+    const tail = season.looks.find(({ drainId }) => drainId === 'tail') as SeasonLook;
+    expect(tail).toMatchObject({ known: true, from: 'outlet end', direction: 'upstream' });
+    expect(wordLook(tail, 'us')).toBe('push from the outlet, upstream, to 35 ft; expect it at 17 to 26 ft');
+    const basin = season.looks.find(({ from, drainId }) => from === 'B1' && drainId === 'collector');
+    expect(wordLook(basin as SeasonLook, 'us')).toContain('expect it at 16 to 24 ft');
+  });
+
+  it('goes further when asked to look further ahead', () => {
+    expect(plan({ until: '2032-06' }).looks.length).toBeGreaterThan(season.looks.length);
+  });
+
+  it('keeps the ids of its looks when it is worked out again a year on', () => {
+    const later = new Set(plan({ asOf: '2027-11-25' }).looks.map(({ uid }) => uid));
+    const kept = season.looks.filter(({ uid }) => later.has(uid));
+    expect(kept.length).toBeGreaterThan(0.8 * season.looks.length);
+    expect(new Set(season.looks.map(({ uid }) => uid)).size).toBe(season.looks.length);
+    for (const { uid } of season.looks) expect(uid).toMatch(/^[0-9a-f]{16}@rootreach$/);
+  });
+
+  it('is one row a look in the spreadsheet', () => {
+    const rows = seasonCsv(season, 'us').trimEnd().split('\r\n');
+    expect(rows).toHaveLength(1 + season.looks.length);
+    expect(rows[0]).toContain('push_to_ft');
+  });
+
+  it.each([{ asOf: 'soon' }, { until: '2027' }, { days: ['2027-02-30'] }, { looksPerDay: 0 }])('refuses %o', (options) => {
+    expect(() => plan(options)).toThrow(RangeError);
+  });
+});
+
+describe('days of a season', () => {
+  const look = (site: string, n: number): SeasonLook => ({
+    site,
+    drainId: `line ${n}`,
+    drainName: null,
+    segmentIds: [],
+    due: '2027-06',
+    day: null,
+    from: 'B1',
+    fromName: 'basin B1',
+    direction: 'upstream',
+    toM: 10,
+    expectM: [1, 2],
+    chance: 0.2,
+    known: false,
+    uid: `${site}-${n}@rootreach`,
+  });
+  const looks = (counts: readonly number[]): SeasonLook[] =>
+    counts.flatMap((count, s) => Array.from({ length: count }, (_, n) => look(`site ${s}`, n)));
+  const days = (count: number): string[] => Array.from({ length: count }, (_, i) => `2027-04-${String(i + 1).padStart(2, '0')}`);
+
+  it('see a site in one visit where the days suffice', () => {
+    const placed = spreadOver(looks([3, 2, 4, 1]), days(6), 6);
+    for (const site of ['site 0', 'site 1', 'site 2', 'site 3']) {
+      expect(new Set(placed.filter((one) => one.site === site).map(({ day }) => day)).size).toBe(1);
+    }
+  });
+
+  it('leave no look over while there is room, and put none on a full day', () => {
+    const counts = fc.array(fc.integer({ min: 1, max: 9 }), { minLength: 1, maxLength: 8 });
+    fc.assert(
+      fc.property(counts, fc.integer({ min: 1, max: 12 }), fc.integer({ min: 1, max: 7 }), (sites, many, most) => {
+        const placed = spreadOver(looks(sites), days(many), most);
+        const perDay = new Map<string, number>();
+        for (const { day } of placed) if (day !== null) perDay.set(day, (perDay.get(day) ?? 0) + 1);
+        for (const count of perDay.values()) expect(count).toBeLessThanOrEqual(most);
+        const wanted = sites.reduce((a, b) => a + b, 0);
+        const put = [...perDay.values()].reduce((a, b) => a + b, 0);
+        expect(put).toBe(Math.min(wanted, many * most));
+      }),
+    );
+  });
+
+  it('give no day where none was given', () => {
+    expect(spreadOver(looks([2]), [], 6).every(({ day }) => day === null)).toBe(true);
+  });
+
+  it('see what is pressing first', () => {
+    const [calm, known] = [look('calm', 1), { ...look('known', 2), known: true }];
+    expect(spreadOver([calm, known], days(2), 1).map(({ site, day }) => [site, day])).toEqual([
+      ['known', '2027-04-01'],
+      ['calm', '2027-04-02'],
+    ]);
+  });
+});
