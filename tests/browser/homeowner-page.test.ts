@@ -52,27 +52,21 @@ const cases = [
 }));
 
 describe.each(cases)('the page for the owner: $name', ({ input }) => {
-  for (const language of ['en', 'es'] as const) {
-    const html = homeownerPage({ ...input, language });
+  it.each(['en', 'es'] as const)('prints on exactly two sheets of Letter and of A4: %s', async (language) => {
+    const { page } = await show(homeownerPage({ ...input, language }));
+    expect([await sheets(page, 'Letter'), await sheets(page, 'A4')]).toEqual([2, 2]);
+    await page.close();
+  });
 
-    it(`prints on exactly two sheets of Letter and of A4 (${language})`, async () => {
-      const { page } = await show(html);
-      expect([await sheets(page, 'Letter'), await sheets(page, 'A4')]).toEqual([2, 2]);
-      await page.close();
-    });
-
-    it(`is whole and accessible on desk and phone, without a request (${language})`, async () => {
-      for (const screen of ['desk', 'phone'] as const) {
-        const { page, asked, errors } = await show(html, screen);
-        const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-        expect(wide).toBeLessThanOrEqual(0);
-        expect(await axeViolations(page)).toEqual([]);
-        expect(asked).toEqual([]);
-        expect(errors).toEqual([]);
-        await page.close();
-      }
-    });
-  }
+  it.each(['desk', 'phone'] as const)('is whole and accessible, without a request: %s', async (screen) => {
+    const { page, asked, errors } = await show(homeownerPage(input), screen);
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+    expect(wide).toBeLessThanOrEqual(0);
+    expect(await axeViolations(page)).toEqual([]);
+    expect(asked).toEqual([]);
+    expect(errors).toEqual([]);
+    await page.close();
+  });
 });
 
 describe('the page for the owner without choices', () => {

@@ -188,7 +188,7 @@ for (const screen of ['phone', 'desk'] as const satisfies Screen[]) {
       await page.locator('.headline', { hasText: 'onerror' }).waitFor();
       await page.locator('.row').first().click();
       await page.locator('.card').waitFor();
-      expect(await page.locator('.card h1').textContent()).toContain('<script>');
+      expect(await page.locator('.card-station').textContent()).toContain('<script>');
       expect(await page.evaluate(() => 'broken' in window)).toBe(false);
       expect(await page.locator('#page img, #page script').count()).toBe(0);
       expect(errors).toEqual([]);

@@ -9,6 +9,7 @@ const look = (change: Partial<SeasonLook> = {}): SeasonLook => ({
   drainName: 'Fallrohr Süd — 排水 "old"',
   segmentIds: ['main/4', 'main/5'],
   due: '2027-04',
+  overdue: false,
   day: '2027-04-06',
   from: 'B1',
   fromName: 'basin B1',

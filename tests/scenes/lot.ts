@@ -1,6 +1,6 @@
-import { readSite } from '../../packages/core/src/validate/read-site.js';
 import type { RouteRequest } from '../../packages/core/src/model/route.js';
 import type { Site } from '../../packages/core/src/model/site.js';
+import { readSite } from '../../packages/core/src/validate/read-site.js';
 import { routeLot } from '../bench/route-lot.mjs';
 
 export interface LotShape {

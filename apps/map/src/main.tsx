@@ -13,7 +13,7 @@ import { followSketch } from './rescore.js';
 import * as state from './state.js';
 import './style.css';
 import { readHash, writeHash } from './url.js';
-import { words } from './words/words.js';
+import { startSpeaking, words } from './words/words.js';
 
 const WIDE = '(min-width: 900px)';
 
@@ -63,6 +63,7 @@ async function start(): Promise<void> {
   const desk = startKeeping(engine);
   followSketch(engine);
   followLarge(engine);
+  await startSpeaking();
   state.switchedUnits.value = readHash(location.hash).units;
   const page = document.getElementById('page');
   if (page) render(<Page opener={desk.opener} />, page);

@@ -1,5 +1,4 @@
 import { batch } from '@preact/signals';
-import { wordIssue } from '@rootreach/core';
 import { type DemoKey, demos } from './demos.js';
 import type { Engine } from './engine.js';
 import { exactNumbers } from './keep/exact-numbers.js';
@@ -12,6 +11,7 @@ import { type SiteDocument, toGeoJson } from './sketch/document.js';
 import { readDocument } from './sketch/read-document.js';
 import { openDocument } from './sketch/sketch.js';
 import * as state from './state.js';
+import { isForeign, takeFiles, takenFiles } from './take-in/taken-files.js';
 import type { Input, InputFile, Opened } from './tasks.js';
 import { today } from './today.js';
 import { words } from './words/words.js';
@@ -33,7 +33,7 @@ const reason = (error: unknown): string => (error instanceof Error ? error.messa
 function whyUnusable({ result: { totals }, issues }: Opened): string | null {
   if (totals.drains > 0 || totals.trees > 0) return null;
   const worst = issues.find((issue) => issue.severity === 'error') ?? issues[0];
-  return worst ? wordIssue(worst, state.units.value) : words.value.problem.nothingInIt;
+  return worst ? words.value.model.issue(worst, state.units.value) : words.value.problem.nothingInIt;
 }
 
 /**
@@ -41,6 +41,14 @@ function whyUnusable({ result: { totals }, issues }: Opened): string | null {
  * What is too large to edit goes on unread.
  */
 export async function toInputs(files: readonly File[]): Promise<readonly Input[]> {
+  const foreign = files.filter(isForeign);
+  if (foreign.length > 0) {
+    const own = await toInputs(files.filter((file) => !isForeign(file)));
+    const { inputs, taken } = await takeFiles(foreign);
+    takenFiles.value = taken;
+    return [...own, ...inputs];
+  }
+  takenFiles.value = [];
   const unread = files.map((file) => ({ name: file.name, file }));
   if (!files.every(isLookedInto) || (await isTown(files))) return unread;
   const read = await Promise.all(files.map(async (file) => ({ name: file.name, text: await file.text() })));

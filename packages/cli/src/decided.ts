@@ -3,7 +3,9 @@ import {
   decide,
   demoPrices,
   type Issue,
+  type NewRoute,
   type PriceIssue,
+  type PriceList,
   type Site,
 } from '@rootreach/core';
 import type { Args } from './args.js';

@@ -1,4 +1,11 @@
-import { type NewRoute, type PriceList, planRoute, type RouteAlternative, type RouteResult, type Site } from '@rootreach/core';
+import {
+  type NewRoute,
+  type PriceList,
+  planRoute,
+  type RouteAlternative,
+  type RouteResult,
+  type Site,
+} from '@rootreach/core';
 import type { Args } from './args.js';
 import { CannotDo } from './cannot-do.js';
 import type { Io } from './io.js';
@@ -6,7 +13,8 @@ import { printable } from './print/printable.js';
 import { routeAsked } from './route-asked.js';
 
 /** True where a way to lay the line elsewhere is asked for. */
-export const routeIsAsked = (args: Args): boolean => args.texts('from').length > 0 || args.texts('to').length > 0;
+export const routeIsAsked = (args: Args): boolean =>
+  args.texts('from').length > 0 || args.texts('to').length > 0;
 
 /** Ways to lay the line elsewhere; a route without one is said on stderr. */
 export function planAsked(args: Args, site: Site, asOf: string, prices: PriceList, io: Io): RouteResult {

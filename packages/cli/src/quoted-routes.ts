@@ -29,7 +29,7 @@ export async function quotedRoutes(args: Args, io: Io): Promise<Quoted> {
   const issues = [...found, ...planned.issues];
   reportIssues(issues, io, units);
   reportPriceIssues(given?.issues ?? [], args.text('prices') ?? '', io);
-  const offers = offersOfRoutes(planned);
+  const offers = offersOfRoutes(planned, units);
   if (offers.length === 0) throw new CannotDo('there is nothing to quote: there is no such route');
   const { name, invented } = site;
   const result = quoteOf(offers, {

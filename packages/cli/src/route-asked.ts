@@ -29,7 +29,10 @@ export const routeOptions: OptionSpecs = {
   perforated: { value: null, text: 'perforated pipe, wrapped in fabric' },
   fall: { value: 'PERCENT', text: 'least fall; an eighth of an inch a foot (1.04 %) if not given' },
   cover: { value: 'LENGTH', text: 'least cover: 45cm, 18in, 1.5ft; 12 in if not given' },
-  'max-depth': { value: 'LENGTH', text: 'deepest trench, to the inside bottom of the pipe; 4 ft if not given' },
+  'max-depth': {
+    value: 'LENGTH',
+    text: 'deepest trench, to the inside bottom of the pipe; 4 ft if not given',
+  },
 };
 
 const UNITS: Readonly<Record<string, (n: number) => number>> = {

@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import Big from 'big.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { wordPriceIssue } from '../../../packages/core/src/explain/price-issue-words.js';
@@ -22,7 +21,12 @@ const row = (code: string, unit: PriceUnit, price: string): PriceRow => ({
   dated: null,
   note: '',
 });
-const quantity = (code: string, amount: number, unit: QuantityUnit = 'piece', isMaterial = false): Quantity => ({
+const quantity = (
+  code: string,
+  amount: number,
+  unit: QuantityUnit = 'piece',
+  isMaterial = false,
+): Quantity => ({
   code,
   text: code,
   quantity: amount,
@@ -34,7 +38,10 @@ const list = (...rows: PriceRow[]) => priceListOf('USD', rows);
 
 describe('prices on quantities', () => {
   it('round each line half up to the cent', () => {
-    const { lines } = priceQuantities([quantity('a', 1), quantity('b', 3)], list(row('a', 'piece', '2.675'), row('b', 'piece', '0.335')));
+    const { lines } = priceQuantities(
+      [quantity('a', 1), quantity('b', 3)],
+      list(row('a', 'piece', '2.675'), row('b', 'piece', '0.335')),
+    );
     // in binary 2.675 is a hair below and would give 2.67
     expect(lines.map(({ total }) => total)).toEqual(['2.68', '1.01']);
   });
@@ -46,7 +53,10 @@ describe('prices on quantities', () => {
   });
 
   it('sell stone by the ton at 1.4 to the cubic yard', () => {
-    const { lines } = priceQuantities([quantity('stone', 0.764554857984, 'm3')], list(row('stone', 'ton', '40')));
+    const { lines } = priceQuantities(
+      [quantity('stone', 0.764554857984, 'm3')],
+      list(row('stone', 'ton', '40')),
+    );
     expect(lines[0]).toMatchObject({ quantity: 1.4, total: '56.00' });
   });
 
@@ -70,7 +80,10 @@ describe('prices on quantities', () => {
   });
 
   it('say what has no price and never take it for nothing', () => {
-    const priced = priceQuantities([quantity('a', 1), quantity('b', 2)], list(row('a', 'piece', '0'), row('b', 'ft', '3')));
+    const priced = priceQuantities(
+      [quantity('a', 1), quantity('b', 2)],
+      list(row('a', 'piece', '0'), row('b', 'ft', '3')),
+    );
     expect(priced.lines.map(({ total }) => total)).toEqual(['0.00', null]);
     expect(priced.missing).toEqual([{ code: 'b', why: 'unit-does-not-fit' }]);
     expect(priceQuantities([quantity('c', 1)], list()).missing).toEqual([{ code: 'c', why: 'not-listed' }]);
@@ -89,12 +102,16 @@ describe('prices on quantities', () => {
           list(...rows),
           { margin: 0.2, tax: 0.07 },
         );
-        const sum = priced.lines.reduce((all, { total }) => all.plus(total as string), new Big(0));
-        expect(sum.toFixed(2)).toBe(priced.subtotal);
-        expect(new Big(priced.subtotal).plus(priced.margin).plus(priced.tax).toFixed(2)).toBe(priced.total);
-        priced.lines.forEach(({ quantity: charged, price, total }) => {
-          expect(new Big(String(charged)).times(price as string).round(2, 1).toFixed(2)).toBe(total);
-        });
+        // in whole cents and hundredths, as by hand
+        const hundredths = (amount: string | number): bigint =>
+          BigInt(Number(amount).toFixed(2).replace('.', ''));
+        const sum = priced.lines.reduce((all, { total }) => all + hundredths(total as string), 0n);
+        expect(sum).toBe(hundredths(priced.subtotal));
+        expect(sum + hundredths(priced.margin) + hundredths(priced.tax)).toBe(hundredths(priced.total));
+        for (const { quantity: charged, price, total } of priced.lines) {
+          const exact = hundredths(charged) * hundredths(price as string);
+          expect((exact + 50n) / 100n).toBe(hundredths(total as string));
+        }
       }),
     );
   });
@@ -164,7 +181,10 @@ describe('a price list in a file', () => {
   });
 
   it('gives only prices that can be reckoned with, whatever it is given', () => {
-    const cell = fc.oneof(fc.string(), fc.constantFrom('ft', 'each', '12.5', '1,000', '-3', '1e9', 'NaN', '', '"'));
+    const cell = fc.oneof(
+      fc.string(),
+      fc.constantFrom('ft', 'each', '12.5', '1,000', '-3', '1e9', 'NaN', '', '"'),
+    );
     fc.assert(
       fc.property(fc.array(fc.tuple(cell, cell, cell), { maxLength: 8 }), (rows) => {
         const text = `code,unit,price\n${rows.map((cells) => cells.join(',')).join('\n')}`;
@@ -190,9 +210,27 @@ describe('the demo list', () => {
   });
 
   it('has a price for all that a job of any pipe sold today can take', () => {
-    const pipes = ['hdpe-corrugated', 'hdpe-corrugated-heavy', 'hdpe-dual-wall', 'hdpe-welded', 'pvc-sdr35', 'pvc-sch40'];
+    const pipes = [
+      'hdpe-corrugated',
+      'hdpe-corrugated-heavy',
+      'hdpe-dual-wall',
+      'hdpe-welded',
+      'pvc-sdr35',
+      'pvc-sch40',
+    ];
     const more = ['pvc-thin-wall', 'abs', 'clay', 'concrete', 'cast-iron'];
-    const fittings = ['wye', 'tee', 'bend', 'coupling', 'reducer', 'basin', 'cleanout', 'downspout', 'outlet', 'cap'];
+    const fittings = [
+      'wye',
+      'tee',
+      'bend',
+      'coupling',
+      'reducer',
+      'basin',
+      'cleanout',
+      'downspout',
+      'outlet',
+      'cap',
+    ];
     for (const pipe of [...pipes, ...more] as never[]) {
       for (const inches of [3, 4, 6, 8]) {
         const digs = (['lawn', 'bed', 'gravel', 'paving', 'bare'] as const).flatMap((surface, i) => [

@@ -4,7 +4,12 @@ import { pipePieces } from '../../../packages/core/src/quantities/pipe-pieces.js
 
 describe('pieces of pipe', () => {
   it('are bought whole, and what is cut off is told', () => {
-    expect(pipePieces('pvc-sdr35', [10], 3)).toMatchObject({ pieces: 4, boughtM: 12, wasteM: 2, couplings: 0 });
+    expect(pipePieces('pvc-sdr35', [10], 3)).toMatchObject({
+      pieces: 4,
+      boughtM: 12,
+      wasteM: 2,
+      couplings: 0,
+    });
   });
 
   it('use an off-cut in the next run', () => {
@@ -22,7 +27,12 @@ describe('pieces of pipe', () => {
   });
 
   it('come off a coil by the metre, with a coupling only where a coil ends', () => {
-    expect(pipePieces('hdpe-corrugated', [25])).toMatchObject({ coil: true, boughtM: 25, wasteM: 0, couplings: 0 });
+    expect(pipePieces('hdpe-corrugated', [25])).toMatchObject({
+      coil: true,
+      boughtM: 25,
+      wasteM: 0,
+      couplings: 0,
+    });
     expect(pipePieces('hdpe-corrugated', [75])).toMatchObject({ pieces: 3, couplings: 2 });
   });
 

@@ -14,7 +14,9 @@ const amount = (code: string, digs: readonly Dig[], options: QuantityOptions = {
 
 describe('a quantity list', () => {
   it('holds what a short yard line takes, in the order of the work', () => {
-    const codes = quantitiesOf([sampleDig({ fittings: [{ type: 'basin', count: 1 }] })]).map(({ code }) => code);
+    const codes = quantitiesOf([sampleDig({ fittings: [{ type: 'basin', count: 1 }] })]).map(
+      ({ code }) => code,
+    );
     expect(codes).toEqual([
       'set-up',
       'utility-locate',
@@ -64,9 +66,9 @@ describe('a quantity list', () => {
   });
 
   it('makes a trench wide enough to work in once it is too deep to lay from above', () => {
-    expect(of('trench-deep', [sampleDig({ depthStartM: 1.3, depthEndM: 1.3 })], { units: 'us' })?.text).toContain(
-      '20 in wide',
-    );
+    expect(
+      of('trench-deep', [sampleDig({ depthStartM: 1.3, depthEndM: 1.3 })], { units: 'us' })?.text,
+    ).toContain('20 in wide');
     expect(of('trench-shallow', [sampleDig()], { units: 'us' })?.text).toContain('12 in wide');
   });
 
@@ -87,11 +89,20 @@ describe('a quantity list', () => {
 
   it('opens nothing but two pits where it bores', () => {
     const bored = quantitiesOf([sampleDig({ bored: true, bedding: 'native' })]).map(({ code }) => code);
-    expect(bored).toEqual(['set-up', 'utility-locate', 'bore', 'bore-pit', 'pipe-pvc-sdr35-4in', 'crew-hours']);
+    expect(bored).toEqual([
+      'set-up',
+      'utility-locate',
+      'bore',
+      'bore-pit',
+      'pipe-pvc-sdr35-4in',
+      'crew-hours',
+    ]);
   });
 
   it('buys pipe of one kind together, whatever it is laid under', () => {
-    const lines = quantitiesOf([sampleDig({ lengthM: 5 }), sampleDig({ lengthM: 5, surface: 'paving' })], { pieceM: 6 });
+    const lines = quantitiesOf([sampleDig({ lengthM: 5 }), sampleDig({ lengthM: 5, surface: 'paving' })], {
+      pieceM: 6,
+    });
     expect(lines.find(({ code }) => code === 'pipe-pvc-sdr35-4in')).toMatchObject({
       quantity: 12,
       basis: '2 pieces of 6.00 m for 10.00 m, 2.00 m cut off',
@@ -116,7 +127,10 @@ describe('a quantity list', () => {
     expect(() => quantitiesOf([sampleDig(change)])).toThrow(RangeError);
   });
 
-  it.each([{ swellShare: -0.1 }, { wallSlope: Number.NaN }, { pieceM: 0 }])('refuses the option %o', (options) => {
-    expect(() => quantitiesOf([sampleDig()], options)).toThrow(RangeError);
-  });
+  it.each([{ swellShare: -0.1 }, { wallSlope: Number.NaN }, { pieceM: 0 }])(
+    'refuses the option %o',
+    (options) => {
+      expect(() => quantitiesOf([sampleDig()], options)).toThrow(RangeError);
+    },
+  );
 });

@@ -20,7 +20,10 @@ describe('bends', () => {
   it('are made of fittings where pipe comes in sticks, and swept where it comes in a coil', () => {
     expect(bendRuleOf({ material: 'pvc-sdr35', sizeM: 0.1 }).kind).toBe('fittings');
     expect(bendRuleOf({ material: 'hdpe-dual-wall', sizeM: 0.1 }).kind).toBe('fittings');
-    expect(bendRuleOf({ material: 'hdpe-corrugated', sizeM: 0.1 })).toMatchObject({ kind: 'swept', radiusM: 0.8 });
+    expect(bendRuleOf({ material: 'hdpe-corrugated', sizeM: 0.1 })).toMatchObject({
+      kind: 'swept',
+      radiusM: 0.8,
+    });
     expect(bendRuleOf({ material: 'hdpe-corrugated', sizeM: 0.1, pieceM: 3.05 }).kind).toBe('fittings');
     expect(bendRuleOf({ material: 'hdpe-welded', sizeM: 0.1 })).toMatchObject({ kind: 'swept', radiusM: 3 });
   });
@@ -58,10 +61,30 @@ describe('bends', () => {
 
 describe('a path fitted to fittings', () => {
   const paths: readonly Points[] = [
-    [[0, 0], [10, 3], [14, 12]],
-    [[0, 0], [6, 1], [12, 6], [13, 20]],
-    [[0, 0], [5, 5], [12, 4], [20, 12]],
-    [[0, 0], [4, 0.9], [8, 2.7], [11, 6], [12, 14]],
+    [
+      [0, 0],
+      [10, 3],
+      [14, 12],
+    ],
+    [
+      [0, 0],
+      [6, 1],
+      [12, 6],
+      [13, 20],
+    ],
+    [
+      [0, 0],
+      [5, 5],
+      [12, 4],
+      [20, 12],
+    ],
+    [
+      [0, 0],
+      [4, 0.9],
+      [8, 2.7],
+      [11, 6],
+      [12, 14],
+    ],
   ];
   it.each(paths.map((path) => [path]))('turns by whole steps only: %j', (path) => {
     const fitted = fitBends(path, STEP, lengthOf);
@@ -76,10 +99,32 @@ describe('a path fitted to fittings', () => {
   });
 
   it('leaves a straight as it is', () => {
-    expect(fitBends([[0, 0], [3, 4]], STEP, lengthOf)).toEqual([[0, 0], [3, 4]]);
+    expect(
+      fitBends(
+        [
+          [0, 0],
+          [3, 4],
+        ],
+        STEP,
+        lengthOf,
+      ),
+    ).toEqual([
+      [0, 0],
+      [3, 4],
+    ]);
   });
 
   it('gives none where there is no room', () => {
-    expect(fitBends([[0, 0], [10, 3], [14, 12]], STEP, () => Infinity)).toBeNull();
+    expect(
+      fitBends(
+        [
+          [0, 0],
+          [10, 3],
+          [14, 12],
+        ],
+        STEP,
+        () => Infinity,
+      ),
+    ).toBeNull();
   });
 });

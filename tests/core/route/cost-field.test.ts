@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { outline, openPath, plainField, rectangle } from './plain-field.js';
+import { openPath, outline, plainField, rectangle } from './plain-field.js';
 
 const wall = (of: 'inside' | 'outside' | 'edges', shape: ReturnType<typeof rectangle>, clearanceM = 0.3) => ({
   id: 'k',

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import type { LonLat } from '../../../packages/core/src/model/site.js';
 import { rank } from '../../../packages/core/src/risk/rank.js';
 import { adoptRoute } from '../../../packages/core/src/route/adopt-route.js';
 import { evaluateRoute } from '../../../packages/core/src/route/evaluate-route.js';
 import { planRoute } from '../../../packages/core/src/route/plan-route.js';
 import { readSite } from '../../../packages/core/src/validate/read-site.js';
-import type { LonLat } from '../../../packages/core/src/model/site.js';
 import { acrossLot, lot } from '../../scenes/lot.js';
 import { scene } from '../../scenes/scene.js';
 
@@ -60,7 +60,9 @@ describe('a planned route', () => {
 
   it('passes through the place it was pinned to', () => {
     const site = pastOak(30, 5).site();
-    const via = scene().level({ id: 'x', at: [0, -6], elevation_m: 0 }).site().levels[0]?.position as LonLat;
+    const via = scene()
+      .level({ id: 'x', at: [0, -6], elevation_m: 0 })
+      .site().levels[0]?.position as LonLat;
     const { alternatives } = planRoute(site, { ...east, via });
     const pinned = alternatives.find(({ aim }) => aim === 'via');
     expect(pinned?.lengthM).toBeGreaterThan(30.5);
@@ -87,7 +89,17 @@ describe('a planned route', () => {
   });
 
   it('crosses a utility near square, with the price and the word of it', () => {
-    const site = pastOak(20, 12).obstacle({ type: 'utility', id: 'gas', name: 'gas', path: [[-12, -9], [12, 9]] }).site();
+    const site = pastOak(20, 12)
+      .obstacle({
+        type: 'utility',
+        id: 'gas',
+        name: 'gas',
+        path: [
+          [-12, -9],
+          [12, 9],
+        ],
+      })
+      .site();
     const { alternatives, cautions } = planRoute(site, east);
     const [first] = alternatives;
     expect(first?.crossings).toHaveLength(1);
@@ -101,7 +113,13 @@ describe('a planned route', () => {
     const walk = pastOak(20, 14).obstacle({
       type: 'paving',
       id: 'drive',
-      path: [[-6, -40], [6, -40], [6, 40], [-6, 40], [-6, -40]],
+      path: [
+        [-6, -40],
+        [6, -40],
+        [6, 40],
+        [-6, 40],
+        [-6, -40],
+      ],
     });
     const bored = planRoute(walk.site(), east).alternatives[0];
     expect(bored?.stretches.map(({ way, surface }) => `${way} ${surface}`)).toContain('bored paving');
@@ -111,7 +129,13 @@ describe('a planned route', () => {
   });
 
   it('stays on its lot', () => {
-    const lotLine = [[-20, -4], [20, -4], [20, 4], [-20, 4], [-20, -4]] as const;
+    const lotLine = [
+      [-20, -4],
+      [20, -4],
+      [20, 4],
+      [-20, 4],
+      [-20, -4],
+    ] as const;
     const site = pastOak(25).obstacle({ type: 'boundary', id: 'lot', path: lotLine }).site();
     const { alternatives } = planRoute(site, east);
     expect(alternatives.length).toBeGreaterThan(0);
@@ -121,7 +145,12 @@ describe('a planned route', () => {
   });
 
   it('says what holds an end fast', () => {
-    const none = planRoute(pastOak(60, 0).tree({ id: 'elm', species: 'elm', dbh_cm: 80, at: [-14, 0] }).site(), east).none;
+    const none = planRoute(
+      pastOak(60, 0)
+        .tree({ id: 'elm', species: 'elm', dbh_cm: 80, at: [-14, 0] })
+        .site(),
+      east,
+    ).none;
     expect(none?.message).toContain('elm');
   });
 
@@ -187,11 +216,19 @@ describe('the figures of a route', () => {
     const features = adoptRoute(site, east, route as NonNullable<typeof route>, { id: 'new' });
     const text = JSON.stringify({
       type: 'FeatureCollection',
-      features: [...pastOak().toGeoJson().features.filter((f) => f.properties?.['kind'] === 'tree'), ...features],
+      features: [
+        ...pastOak()
+          .toGeoJson()
+          .features.filter((f) => f.properties?.['kind'] === 'tree'),
+        ...features,
+      ],
     });
     const adopted = readSite([{ name: 'adopted', text }]);
     expect(adopted.issues.filter(({ severity }) => severity !== 'notice')).toEqual([]);
-    for (const [years, chance] of [[10, route?.chance['10']], [25, route?.chance['25']]] as const) {
+    for (const [years, chance] of [
+      [10, route?.chance['10']],
+      [25, route?.chance['25']],
+    ] as const) {
       const { totals, lines } = rank(adopted.site, { asOf: '2026-11-25', horizonYears: years });
       expect(totals.drains).toBe(1);
       expect(lines[0]?.chance).toBeCloseTo(chance?.likely as number, 2);
@@ -215,7 +252,17 @@ describe('the figures of a route', () => {
 
   it('say what a line drawn by hand breaks', () => {
     const site = pastOak()
-      .obstacle({ type: 'building', id: 'shed', path: [[5, -1], [7, -1], [7, 1], [5, 1], [5, -1]] })
+      .obstacle({
+        type: 'building',
+        id: 'shed',
+        path: [
+          [5, -1],
+          [7, -1],
+          [7, 1],
+          [5, 1],
+          [5, -1],
+        ],
+      })
       .site();
     const [from, to] = [site.fittings[0]?.position, site.fittings[1]?.position] as [LonLat, LonLat];
     const kinds = evaluateRoute(site, east, [from, to]).breaks.map(({ kind }) => kind);
@@ -227,7 +274,10 @@ describe('the figures of a route', () => {
 describe('pipes compared on one route', () => {
   it('order as they are open to roots, and solid past the tree is better than perforated all along', () => {
     const site = pastOak(60, 6).site();
-    const { pipes } = planRoute(site, { ...east, pipe: { material: 'hdpe-corrugated', sizeM: 0.1016, perforated: true, wrapped: true } });
+    const { pipes } = planRoute(site, {
+      ...east,
+      pipe: { material: 'hdpe-corrugated', sizeM: 0.1016, perforated: true, wrapped: true },
+    });
     const of = (id: string) => pipes.find((pipe) => pipe.id === id);
     const chance = (id: string): number => of(id)?.chance['25'].likely as number;
     expect(chance('asked')).toBeGreaterThan(chance('solid-past-trees'));
@@ -242,7 +292,10 @@ describe('pipes compared on one route', () => {
 
   it('can be adopted in parts', () => {
     const site = pastOak(60, 6).site();
-    const request = { ...east, pipe: { material: 'hdpe-corrugated', sizeM: 0.1016, perforated: true, wrapped: true } } as const;
+    const request = {
+      ...east,
+      pipe: { material: 'hdpe-corrugated', sizeM: 0.1016, perforated: true, wrapped: true },
+    } as const;
     const [route] = planRoute(site, request).alternatives;
     const features = adoptRoute(site, request, route as NonNullable<typeof route>, {
       id: 'new',

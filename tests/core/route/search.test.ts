@@ -11,7 +11,12 @@ function stepCost(field: CostField, i: number, k: number, dx: number, dy: number
   const at = (x: number, y: number): number => {
     const [x0, y0] = [Math.floor(x), Math.floor(y)];
     let sum = 0;
-    for (const [a, b] of [[0, 0], [1, 0], [0, 1], [1, 1]] as const) {
+    for (const [a, b] of [
+      [0, 0],
+      [1, 0],
+      [0, 1],
+      [1, 1],
+    ] as const) {
       const share = (a ? x - x0 : 1 - x + x0) * (b ? y - y0 : 1 - y + y0);
       if (share > 0) sum += share * (field.perM[(y0 + b) * columns + x0 + a] as number);
     }
@@ -34,7 +39,11 @@ function plainDijkstra(field: CostField, from: number): Float64Array {
   for (;;) {
     let node = -1;
     for (let n = 0; n < cost.length; n++) {
-      if (!done[n] && (cost[n] as number) < Infinity && (node < 0 || (cost[n] as number) < (cost[node] as number)))
+      if (
+        !done[n] &&
+        (cost[n] as number) < Infinity &&
+        (node < 0 || (cost[n] as number) < (cost[node] as number))
+      )
         node = n;
     }
     if (node < 0) return cost;
@@ -42,7 +51,10 @@ function plainDijkstra(field: CostField, from: number): Float64Array {
     const [i, k] = [node % columns, Math.floor(node / columns)];
     for (let dx = -3; dx <= 3; dx++) {
       for (let dy = -3; dy <= 3; dy++) {
-        const [longer, shorter] = [Math.max(Math.abs(dx), Math.abs(dy)), Math.min(Math.abs(dx), Math.abs(dy))];
+        const [longer, shorter] = [
+          Math.max(Math.abs(dx), Math.abs(dy)),
+          Math.min(Math.abs(dx), Math.abs(dy)),
+        ];
         const known = `${longer} ${shorter}`;
         if (!['1 0', '1 1', '2 1', '3 1', '3 2'].includes(known)) continue;
         const [x, y] = [i + dx, k + dy];
@@ -64,17 +76,31 @@ describe('the search over the lattice', () => {
 
   it.each([1, 2, 3, 4])('finds what a plain shortest-path method finds (ground %i)', (seed) => {
     const random = seeded(seed);
-    const hills = Array.from({ length: 6 }, () => [random() * 12, random() * 12, 1 + 3 * random(), 4 * random()]);
+    const hills = Array.from({ length: 6 }, () => [
+      random() * 12,
+      random() * 12,
+      1 + 3 * random(),
+      4 * random(),
+    ]);
     const field = plainField({
       sizeM: 12,
       cellM: 0.5,
       smooth: (x, y) =>
-        hills.reduce((sum, [hx, hy, r, h]) => sum + (h as number) * Math.exp(-(((x - (hx as number)) ** 2 + (y - (hy as number)) ** 2) / (r as number) ** 2)), 0),
+        hills.reduce(
+          (sum, [hx, hy, r, h]) =>
+            sum +
+            (h as number) *
+              Math.exp(-(((x - (hx as number)) ** 2 + (y - (hy as number)) ** 2) / (r as number) ** 2)),
+          0,
+        ),
     });
     const { x0, y0, cellM, columns } = field.grid;
     const node = (x: number, y: number): number =>
       Math.round((y - y0) / cellM) * columns + Math.round((x - x0) / cellM);
-    const place = (n: number): [number, number] => [x0 + (n % columns) * cellM, y0 + Math.floor(n / columns) * cellM];
+    const place = (n: number): [number, number] => [
+      x0 + (n % columns) * cellM,
+      y0 + Math.floor(n / columns) * cellM,
+    ];
     const [a, b] = [node(1, 1.5), node(11, 10.5)];
     const witness = plainDijkstra(field, a)[b] as number;
     const [to] = [place(b)];
@@ -101,8 +127,20 @@ describe('the search over the lattice', () => {
   });
 
   it('does not cut corners', () => {
-    const house = { id: 'house', of: 'inside' as const, shape: rectangle(10, 10, 20, 20), clearanceM: 0.3, ends: [] };
-    const thin = { id: 'wall', of: 'edges' as const, shape: openPath([3, 25], [24, 21]), clearanceM: 0.3, ends: [] };
+    const house = {
+      id: 'house',
+      of: 'inside' as const,
+      shape: rectangle(10, 10, 20, 20),
+      clearanceM: 0.3,
+      ends: [],
+    };
+    const thin = {
+      id: 'wall',
+      of: 'edges' as const,
+      shape: openPath([3, 25], [24, 21]),
+      clearanceM: 0.3,
+      ends: [],
+    };
     const field = plainField({ keepouts: [house, thin] });
     const { points } = searchGrid(field, [9, 9], [{ x: 21, y: 26 }]) ?? { points: [] };
     expect(points.length).toBeGreaterThan(2);

@@ -22,7 +22,15 @@ function withFinding(what: string, drain = {}, from = 3, to: number | null = nul
   const text = JSON.parse(smallSite({ size_mm: 100, ...drain })) as { features: unknown[] };
   text.features.push({
     type: 'Feature',
-    properties: { kind: 'finding', drain: 'main', from: 'end', at_m: from, to_m: to, seen: what, date: '2026-10-01' },
+    properties: {
+      kind: 'finding',
+      drain: 'main',
+      from: 'end',
+      at_m: from,
+      to_m: to,
+      seen: what,
+      date: '2026-10-01',
+    },
     geometry: null,
   });
   return readSite([{ name: 'site', text: JSON.stringify(text) }]).site;
@@ -78,7 +86,9 @@ describe('what is possible (common practice)', () => {
   });
 
   it('takes in water at a sag, and only there', () => {
-    expect(choice(on(withFinding('sag', {}, 5, 6), { drain: 'main' }), 'inlet-at-low-spot').work?.fromM).toBeCloseTo(5.5, 1);
+    expect(
+      choice(on(withFinding('sag', {}, 5, 6), { drain: 'main' }), 'inlet-at-low-spot').work?.fromM,
+    ).toBeCloseTo(5.5, 1);
     expect(choice(on(withFinding('fine'), { drain: 'main' }), 'inlet-at-low-spot').possible).toBe(false);
   });
 
@@ -121,7 +131,9 @@ describe('the choices for the tail of the corner lot, full of roots', () => {
 
   it('open the sidewalk and say so', () => {
     expect(heavier.garden).toBe('paving-opened');
-    expect(heavier.quantities.map(({ code }) => code)).toEqual(expect.arrayContaining(['saw-cut', 'reinstate-paving']));
+    expect(heavier.quantities.map(({ code }) => code)).toEqual(
+      expect.arrayContaining(['saw-cut', 'reinstate-paving']),
+    );
   });
 
   it('dig as long as the line is, and take the old pipe out', () => {
@@ -194,7 +206,11 @@ describe('what would change the answer', () => {
   const at = (what: string) => result.switches.find((one) => one.what === what);
 
   it('is true of the horizon when it is decided again with it', () => {
-    const { at: years, becomes, value } = at('horizon-years') as { at: number; becomes: string; value: number };
+    const {
+      at: years,
+      becomes,
+      value,
+    } = at('horizon-years') as { at: number; becomes: string; value: number };
     expect(on(seen(), request, { assume: { 'horizon-years': years } }).recommended).toBe(becomes);
     const before = years + Math.sign(value - years);
     expect(on(seen(), request, { assume: { 'horizon-years': before } }).recommended).toBe(result.recommended);
@@ -202,8 +218,12 @@ describe('what would change the answer', () => {
 
   it('is true of the discount rate', () => {
     const tail = on(unseen(), { drain: 'tail' });
-    const turn = tail.switches.find(({ what }) => what === 'discount-rate') as { at: number; becomes: string };
-    const again = (rate: number) => on(unseen(), { drain: 'tail' }, { assume: { 'discount-rate': rate } }).recommended;
+    const turn = tail.switches.find(({ what }) => what === 'discount-rate') as {
+      at: number;
+      becomes: string;
+    };
+    const again = (rate: number) =>
+      on(unseen(), { drain: 'tail' }, { assume: { 'discount-rate': rate } }).recommended;
     expect(again(turn.at + 1e-4)).toBe(turn.becomes);
     expect(again(turn.at - 1e-4)).toBe(tail.recommended);
   });
@@ -237,7 +257,8 @@ describe('prices', () => {
 
   it('carry margin and tax into what is paid now', () => {
     const plain = choice(on(seen(), { drain: 'tail' }), 'replace-heavier').now as number;
-    const more = choice(on(seen(), { drain: 'tail' }, { terms: { margin: 0.2 } }), 'replace-heavier').now as number;
+    const more = choice(on(seen(), { drain: 'tail' }, { terms: { margin: 0.2 } }), 'replace-heavier')
+      .now as number;
     expect(more).toBeCloseTo(1.2 * plain, 1);
   });
 });
@@ -251,12 +272,15 @@ describe('assumptions', () => {
       expect(unit).not.toBe('');
       expect(Number.isFinite(value)).toBe(true);
     }
-    expect(assumed.filter(({ given }) => given)).toEqual([expect.objectContaining({ key: 'stoppages-fine', value: 0.4 })]);
+    expect(assumed.filter(({ given }) => given)).toEqual([
+      expect.objectContaining({ key: 'stoppages-fine', value: 0.4 }),
+    ]);
   });
 
   it('change the result', () => {
     const value = (fine: number) =>
-      choice(on(seen(), { segment: 'collector/11' }, { assume: { 'stoppages-fine': fine } }), 'leave').presentValue;
+      choice(on(seen(), { segment: 'collector/11' }, { assume: { 'stoppages-fine': fine } }), 'leave')
+        .presentValue;
     expect(value(0.4) as number).toBeGreaterThan(value(0.1) as number);
   });
 
@@ -275,7 +299,10 @@ describe('the stretch to decide on', () => {
     expect(on(unseen(), request).target.segmentIds).toEqual(['tail/3']);
   });
 
-  it.each([[{ drain: 'nowhere' }], [{ segment: 'tail/99' }], [{ drain: 'tail', fromM: 50, toM: 60 }]])('%o is refused', (request) => {
-    expect(() => on(unseen(), request)).toThrow(RangeError);
-  });
+  it.each([[{ drain: 'nowhere' }], [{ segment: 'tail/99' }], [{ drain: 'tail', fromM: 50, toM: 60 }]])(
+    '%o is refused',
+    (request) => {
+      expect(() => on(unseen(), request)).toThrow(RangeError);
+    },
+  );
 });

@@ -1,4 +1,3 @@
-import Big from 'big.js';
 import { describe, expect, it } from 'vitest';
 import { demoPrices } from '../../../packages/core/src/prices/demo-prices.js';
 import { decide } from '../../../packages/core/src/works/decide.js';
@@ -21,7 +20,10 @@ describe('a quote', () => {
   });
 
   it('offers what is asked for, in that order', () => {
-    expect(quote({}, ['replace-like', 'spot-repair']).options.map(({ id }) => id)).toEqual(['replace-like', 'spot-repair']);
+    expect(quote({}, ['replace-like', 'spot-repair']).options.map(({ id }) => id)).toEqual([
+      'replace-like',
+      'spot-repair',
+    ]);
   });
 
   it('comes to the same money as the decision', () => {
@@ -31,19 +33,26 @@ describe('a quote', () => {
   });
 
   it('is reproducible to the cent from its own lines', () => {
-    for (const { items, subtotal, margin, tax, total } of quote({ margin: 0.17, tax: 0.0825, taxOn: 'materials' }).options) {
-      const sum = (lines: typeof items): Big => lines.reduce((all, line) => all.plus(line.total as string), new Big(0));
-      expect(sum(items).toFixed(2)).toBe(subtotal);
-      expect(new Big(subtotal).times('0.17').round(2, 1).toFixed(2)).toBe(margin);
-      expect(sum(items.filter(({ isMaterial }) => isMaterial)).times('0.0825').round(2, 1).toFixed(2)).toBe(tax);
-      expect(new Big(subtotal).plus(margin).plus(tax).toFixed(2)).toBe(total);
+    const cents = (amount: string | null): bigint => BigInt((amount as string).replace('.', ''));
+    const terms = { margin: 0.17, tax: 0.0825, taxOn: 'materials' };
+    for (const { items, subtotal, margin, tax, total } of quote(terms).options) {
+      const sum = (lines: typeof items): bigint => lines.reduce((all, line) => all + cents(line.total), 0n);
+      expect(sum(items)).toBe(cents(subtotal));
+      // halves up: 17 hundredths, 825 ten-thousandths
+      expect((cents(subtotal) * 17n + 50n) / 100n).toBe(cents(margin));
+      const materials = sum(items.filter(({ isMaterial }) => isMaterial));
+      expect((materials * 825n + 5000n) / 10_000n).toBe(cents(tax));
+      expect(cents(subtotal) + cents(margin) + cents(tax)).toBe(cents(total));
     }
   });
 
   it('says when its prices are of, and that the demo ones are invented', () => {
     expect(quote()).toMatchObject({ currency: 'USD', pricesDated: '2026-11-01', pricesInvented: true });
     const own = { ...demoPrices(), invented: false, dated: null };
-    expect(quoteOf([], { asOf: AS_OF, site, cautions, prices: own })).toMatchObject({ pricesDated: null, pricesInvented: false });
+    expect(quoteOf([], { asOf: AS_OF, site, cautions, prices: own })).toMatchObject({
+      pricesDated: null,
+      pricesInvented: false,
+    });
   });
 
   it('has a row for every item and its sums in the spreadsheet', () => {

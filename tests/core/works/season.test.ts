@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { SeasonLook } from '../../../packages/core/src/model/season.js';
 import { rank } from '../../../packages/core/src/risk/rank.js';
 import { readSite } from '../../../packages/core/src/validate/read-site.js';
+import { overdueSegments } from '../../../packages/core/src/works/overdue.js';
 import { seasonCsv } from '../../../packages/core/src/works/season-csv.js';
 import { type SeasonOptions, type SeasonSite, seasonOf } from '../../../packages/core/src/works/season-of.js';
 import { wordLook } from '../../../packages/core/src/works/season-words.js';
@@ -27,7 +28,7 @@ describe('a season', () => {
   it('has every segment that falls due, once, and none that does not', () => {
     const due = clients.flatMap(({ site }) =>
       rank(site, { asOf: AS_OF })
-        .segments.filter(({ nextLook }) => nextLook === '2027')
+        .segments.filter(({ nextLook }) => nextLook <= '2027')
         .map(({ id }) => `${site.name} ${id}`),
     );
     const looked = season.looks.flatMap(({ site, segmentIds }) => segmentIds.map((id) => `${site} ${id}`));
@@ -36,7 +37,9 @@ describe('a season', () => {
   });
 
   it('groups them by the push that reaches them, as far as the last of them', () => {
-    const pushes = season.looks.map(({ site, drainId, from, direction }) => `${site} ${drainId} ${from} ${direction}`);
+    const pushes = season.looks.map(
+      ({ site, drainId, from, direction }) => `${site} ${drainId} ${from} ${direction}`,
+    );
     expect(new Set(pushes).size).toBe(pushes.length);
     for (const { toM, expectM } of season.looks) {
       expect(expectM[0]).toBeLessThan(expectM[1]);
@@ -50,6 +53,30 @@ describe('a season', () => {
     expect(wordLook(tail, 'us')).toBe('push from the outlet, upstream, to 35 ft; expect it at 17 to 26 ft');
     const basin = season.looks.find(({ from, drainId }) => from === 'B1' && drainId === 'collector');
     expect(wordLook(basin as SeasonLook, 'us')).toContain('expect it at 16 to 24 ft');
+  });
+
+  it('is due already where nobody has looked for long or trouble is known, and in its time where somebody has', () => {
+    const tail = season.looks.find(({ drainId }) => drainId === 'tail') as SeasonLook;
+    expect(tail).toMatchObject({ overdue: true, due: '2026-11' });
+    const site = clients[0] as SeasonSite;
+    // the lowest of the tail was seen clear a week before
+    const shortly = {
+      ...site,
+      site: { ...site.site, findings: site.site.findings.filter(({ seen: s }) => s === 'clear') },
+    };
+    const looks = seasonOf([shortly], { asOf: AS_OF, segmentM: 4.2 }).looks;
+    expect(overdueSegments(shortly.site, { asOf: AS_OF, segmentM: 4.2 }).has('tail/1')).toBe(false);
+    expect(
+      overdueSegments({ ...site.site, findings: [] }, { asOf: AS_OF, segmentM: 4.2 }).has('tail/1'),
+    ).toBe(true);
+    expect(looks.length).toBeGreaterThan(0);
+  });
+
+  it('stays due when the season is planned again some months later', () => {
+    const later = plan({ asOf: '2027-02-10' });
+    expect(later.looks.filter(({ overdue }) => overdue).length).toBeGreaterThanOrEqual(
+      season.looks.filter(({ overdue }) => overdue).length,
+    );
   });
 
   it('goes further when asked to look further ahead', () => {
@@ -70,9 +97,12 @@ describe('a season', () => {
     expect(rows[0]).toContain('push_to_ft');
   });
 
-  it.each([{ asOf: 'soon' }, { until: '2027' }, { days: ['2027-02-30'] }, { looksPerDay: 0 }])('refuses %o', (options) => {
-    expect(() => plan(options)).toThrow(RangeError);
-  });
+  it.each([{ asOf: 'soon' }, { until: '2027' }, { days: ['2027-02-30'] }, { looksPerDay: 0 }])(
+    'refuses %o',
+    (options) => {
+      expect(() => plan(options)).toThrow(RangeError);
+    },
+  );
 });
 
 describe('days of a season', () => {
@@ -82,6 +112,7 @@ describe('days of a season', () => {
     drainName: null,
     segmentIds: [],
     due: '2027-06',
+    overdue: false,
     day: null,
     from: 'B1',
     fromName: 'basin B1',
@@ -94,7 +125,8 @@ describe('days of a season', () => {
   });
   const looks = (counts: readonly number[]): SeasonLook[] =>
     counts.flatMap((count, s) => Array.from({ length: count }, (_, n) => look(`site ${s}`, n)));
-  const days = (count: number): string[] => Array.from({ length: count }, (_, i) => `2027-04-${String(i + 1).padStart(2, '0')}`);
+  const days = (count: number): string[] =>
+    Array.from({ length: count }, (_, i) => `2027-04-${String(i + 1).padStart(2, '0')}`);
 
   it('see a site in one visit where the days suffice', () => {
     const placed = spreadOver(looks([3, 2, 4, 1]), days(6), 6);
@@ -106,15 +138,20 @@ describe('days of a season', () => {
   it('leave no look over while there is room, and put none on a full day', () => {
     const counts = fc.array(fc.integer({ min: 1, max: 9 }), { minLength: 1, maxLength: 8 });
     fc.assert(
-      fc.property(counts, fc.integer({ min: 1, max: 12 }), fc.integer({ min: 1, max: 7 }), (sites, many, most) => {
-        const placed = spreadOver(looks(sites), days(many), most);
-        const perDay = new Map<string, number>();
-        for (const { day } of placed) if (day !== null) perDay.set(day, (perDay.get(day) ?? 0) + 1);
-        for (const count of perDay.values()) expect(count).toBeLessThanOrEqual(most);
-        const wanted = sites.reduce((a, b) => a + b, 0);
-        const put = [...perDay.values()].reduce((a, b) => a + b, 0);
-        expect(put).toBe(Math.min(wanted, many * most));
-      }),
+      fc.property(
+        counts,
+        fc.integer({ min: 1, max: 12 }),
+        fc.integer({ min: 1, max: 7 }),
+        (sites, many, most) => {
+          const placed = spreadOver(looks(sites), days(many), most);
+          const perDay = new Map<string, number>();
+          for (const { day } of placed) if (day !== null) perDay.set(day, (perDay.get(day) ?? 0) + 1);
+          for (const count of perDay.values()) expect(count).toBeLessThanOrEqual(most);
+          const wanted = sites.reduce((a, b) => a + b, 0);
+          const put = [...perDay.values()].reduce((a, b) => a + b, 0);
+          expect(put).toBe(Math.min(wanted, many * most));
+        },
+      ),
     );
   });
 

@@ -36,7 +36,10 @@ describe('a line with a stretch cut out of it', () => {
     const old = site.drains[lineNumber('collector')];
     expect(above?.depthStartM).toBeCloseTo(old?.depthStartM as number, 9);
     expect(below?.depthEndM).toBeCloseTo(old?.depthEndM as number, 9);
-    expect(above?.depthEndM).toBeCloseTo(cut.drains.find(({ id }) => id === 'collector renewed')?.depthStartM as number, 9);
+    expect(above?.depthEndM).toBeCloseTo(
+      cut.drains.find(({ id }) => id === 'collector renewed')?.depthStartM as number,
+      9,
+    );
   });
 
   it('has its trouble where it was seen, and none in the stretch', () => {

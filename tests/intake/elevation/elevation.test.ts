@@ -1,4 +1,3 @@
-import { writeArrayBuffer } from 'geotiff';
 import { describe, expect, it } from 'vitest';
 import { planeAt } from '../../../packages/core/src/geometry/plane.js';
 import { groundFromGrid } from '../../../packages/core/src/route/ground-grid.js';
@@ -14,6 +13,7 @@ import {
 } from '../../../packages/intake/src/elevation/place-grid.js';
 import { readElevation } from '../../../packages/intake/src/elevation/read-elevation.js';
 import { wordElevationFault } from '../../../packages/intake/src/words/elevation-words.js';
+import { type LittleTiff, littleTiff } from './little-tiff.js';
 
 type Read = Extract<ElevationReading, { kind: 'grid' }>;
 
@@ -159,24 +159,24 @@ describe('a grid too large to hold', () => {
   });
 });
 
-/** A GeoTIFF of 4 x 3 heights: column + 10 x row. */
-function tiff(more: Record<string, unknown>): Uint8Array {
-  const heights = Float32Array.from({ length: 12 }, (_, i) => (i % 4) + 10 * Math.floor(i / 4));
-  heights[5] = -32768;
-  const metadata = { width: 4, height: 3, GDAL_NODATA: '-32768', ...more };
-  return new Uint8Array(
-    writeArrayBuffer(heights, metadata as unknown as Parameters<typeof writeArrayBuffer>[1]),
-  );
-}
+/** A GeoTIFF of 4 x 3 heights: column + 10 x row, one of them not known. */
+const tiff = (more: Pick<LittleTiff, 'scale' | 'tie' | 'keys'> & Partial<LittleTiff>): Uint8Array =>
+  littleTiff({
+    width: 4,
+    heights: Array.from({ length: 12 }, (_, i) => (i === 5 ? -32768 : (i % 4) + 10 * Math.floor(i / 4))),
+    noData: '-32768',
+    ...more,
+  });
+
+/** Keys: model type, raster type, geographic and projected system, unit of heights. */
+const [MODEL, RASTER, DEGREES, GRID, HEIGHTS] = [1024, 1025, 2048, 3072, 4099] as const;
 
 describe('a GeoTIFF', () => {
   it('in degrees lies by the middles of its cells', async () => {
     const bytes = tiff({
-      ModelPixelScale: [0.0001, 0.0002, 0],
-      ModelTiepoint: [0, 0, 0, -93, 45, 0],
-      GeographicTypeGeoKey: 4326,
-      GTModelTypeGeoKey: 2,
-      GTRasterTypeGeoKey: 1,
+      scale: [0.0001, 0.0002],
+      tie: [0, 0, -93, 45],
+      keys: { [MODEL]: 2, [RASTER]: 1, [DEGREES]: 4326 },
     });
     const { grid: found, reference, unknownCells } = await grid(bytes);
     expect(found.corners.northWest[0]).toBeCloseTo(-92.99995, 9);
@@ -190,12 +190,9 @@ describe('a GeoTIFF', () => {
 
   it('in a zone of UTM lies where its code says, its cells points, its heights in feet', async () => {
     const bytes = tiff({
-      ModelPixelScale: [2, 2, 0],
-      ModelTiepoint: [0, 0, 0, 500_000, 4_982_950.4, 0],
-      ProjectedCSTypeGeoKey: 32_615,
-      GTModelTypeGeoKey: 1,
-      GTRasterTypeGeoKey: 2,
-      VerticalUnitsGeoKey: 9002,
+      scale: [2, 2],
+      tie: [0, 0, 500_000, 4_982_950.4],
+      keys: { [MODEL]: 1, [RASTER]: 2, [GRID]: 32_615, [HEIGHTS]: 9002 },
     });
     const { grid: found, ...about } = await grid(bytes);
     expect(found.corners.northWest[0]).toBeCloseTo(-93, 9);
@@ -204,26 +201,38 @@ describe('a GeoTIFF', () => {
     expect(found.elevationsM[4]).toBeCloseTo(3.048, 6);
   });
 
+  it('may be turned: its matrix says where each cell lies', async () => {
+    // a quarter turn: columns run north, rows east
+    const matrix = [0, 2, 0, 500_000, 2, 0, 0, 4_982_950.4, 0, 0, 0, 0, 0, 0, 0, 1];
+    const bytes = tiff({
+      scale: [0, 0],
+      tie: [0, 0, 0, 0],
+      keys: { [MODEL]: 1, [RASTER]: 2, [GRID]: 32_615 },
+      matrix,
+    });
+    const { grid: found } = await grid(bytes);
+    const ground = groundFromGrid(found, planeAt(-93, 45));
+    // column 3, row 0 is 6 m north of the first; column 0, row 2 is 4 m east
+    expect(ground.elevationAt(0, 6 / 0.9996)).toBeCloseTo(3, 2);
+    expect(ground.elevationAt(4 / 0.9996, 0)).toBeCloseTo(20, 2);
+  });
+
   it('is cut to a box', async () => {
-    const heights = Float32Array.from({ length: 10_000 }, (_, i) => i);
-    const metadata = {
+    const bytes = littleTiff({
       width: 100,
-      height: 100,
-      ModelPixelScale: [1, 1, 0],
-      ModelTiepoint: [0, 0, 0, 500_000, 4_982_950.4, 0],
-      ProjectedCSTypeGeoKey: 32_615,
-      GTModelTypeGeoKey: 1,
-      GTRasterTypeGeoKey: 2,
-    } as unknown as Parameters<typeof writeArrayBuffer>[1];
-    const bytes = new Uint8Array(writeArrayBuffer(heights, metadata));
+      heights: Array.from({ length: 10_000 }, (_, i) => i),
+      scale: [1, 1],
+      tie: [0, 0, 500_000, 4_982_950.4],
+      keys: { [MODEL]: 1, [RASTER]: 2, [GRID]: 32_615 },
+    });
     const plane = planeAt(-93, 45);
-    const box = {
+    const around = {
       west: -93 + 40 / plane.metresPerDegreeLon,
       east: -93 + 44 / plane.metresPerDegreeLon,
       south: 45 - 64 / plane.metresPerDegreeLat,
       north: 45 - 60 / plane.metresPerDegreeLat,
     };
-    const { grid: found } = await grid(bytes, { around: box });
+    const { grid: found } = await grid(bytes, { around });
     expect(found.columns * found.rows).toBeLessThan(200);
     const height = groundFromGrid(found, plane).elevationAt(42 / 0.9996, -62 / 0.9996);
     expect(height).toBeCloseTo(62 * 100 + 42, 0);
@@ -231,10 +240,9 @@ describe('a GeoTIFF', () => {
 
   it('without a place, or broken, comes back as a fault', async () => {
     const bytes = tiff({
-      ModelPixelScale: [2, 2, 0],
-      ModelTiepoint: [0, 0, 0, 500_000, 4_982_950, 0],
-      ProjectedCSTypeGeoKey: 32_767,
-      GTModelTypeGeoKey: 1,
+      scale: [2, 2],
+      tie: [0, 0, 500_000, 4_982_950],
+      keys: { [MODEL]: 1, [GRID]: 32_767 },
     });
     expect(await fault(bytes)).toBe('no-reference');
     expect(await fault(bytes.slice(0, 40))).toBe('not-a-grid');

@@ -13,7 +13,7 @@ import { drawLanding } from './landing.js';
 import { drawChosen, linesLayer } from './lines.js';
 import { createPlan, type Plan } from './plan.js';
 import { routesWhenWanted } from './routes-when-wanted.js';
-import { townSheet } from './town-sheet.js';
+import { townWhenWanted } from './town-when-wanted.js';
 import { treesLayer } from './trees.js';
 
 export interface PlanControls {
@@ -85,9 +85,6 @@ function startEffects(plan: Plan, seen: { readonly value: number }): (() => void
     },
   });
   const drawLabels = labelsLayer(plan, layers.labels);
-  const town = townSheet(plan, (box) => {
-    state.viewWanted.value = { box, metresPerPixel: state.metresPerPixel.peek() };
-  });
   map.on('click', ({ latlng: { lng, lat } }) => {
     const withinM = TAP_PIXELS * state.metresPerPixel.peek();
     if (state.isLarge.peek()) state.tapped.value = { lon: lng, lat, withinM };
@@ -133,15 +130,7 @@ function startEffects(plan: Plan, seen: { readonly value: number }): (() => void
         scheme: scheme(),
       });
     }),
-    effect(() => {
-      town.lay(state.isLarge.value);
-      // a new scale is drawn when what is to be drawn of it comes
-      town.draw(state.view.value, {
-        small: state.smallScale.peek(),
-        metresPerPixel: state.metresPerPixel.peek(),
-        scheme: scheme(),
-      });
-    }),
+    townWhenWanted(plan),
     effect(() => {
       scheme();
       const hinted = state.segmentById.value.get(state.hintedStretch.value ?? '') ?? null;

@@ -1,5 +1,6 @@
 import type { Obstacle, SegmentResult, Site, TreeZones } from '@rootreach/core';
 import * as L from 'leaflet';
+import { words } from '../words/words.js';
 import { shownFittings } from './fittings.js';
 import { latLng } from './ground.js';
 import type { Plan } from './plan.js';
@@ -85,13 +86,13 @@ function groundNames(map: L.Map, obstacles: readonly Obstacle[]): Label[] {
 function treeNames(trees: readonly TreeZones[]): Label[] {
   return trees.map((tree) => ({
     at: L.latLng(tree.lat, tree.lon),
-    text: tree.name,
+    text: words.value.model.tree(tree.name),
     className: 'name name-tree',
     shifts: [
       [0, 17],
       [0, -17],
     ],
-    size: textSize(tree.name),
+    size: textSize(words.value.model.tree(tree.name)),
   }));
 }
 

@@ -118,11 +118,11 @@ function drawWays(group: L.LayerGroup, renderer: L.Renderer): void {
 function handles(): Handle[] {
   const w = words.value.routes;
   const ends = (['from', 'to'] as const).flatMap((end) => {
-    const at = route.positionOf(route[end].value);
+    const at = route.positionOf(route.ends[end].value);
     if (at === null) return [];
     return [
       handle(end, at, end === 'from' ? w.from : w.to, (place) => {
-        route[end].value = { position: place };
+        route.ends[end].value = { position: place };
       }),
     ];
   });
@@ -159,7 +159,7 @@ export function attachRoutes({ map }: Plan): () => void {
     const what = route.picking.value;
     if (!isOn() || what === null) return;
     if (what === 'via') route.via.value = lonLatOf(latlng);
-    else route[what].value = { position: lonLatOf(latlng) };
+    else route.ends[what].value = { position: lonLatOf(latlng) };
     route.picking.value = what === 'from' && route.to.value === null ? 'to' : null;
   };
   map.on('click', take);

@@ -1,4 +1,4 @@
-import { type Band, type SegmentResult, wordChance } from '@rootreach/core';
+import type { Band, SegmentResult } from '@rootreach/core';
 import * as L from 'leaflet';
 import type { Units } from '../measure.js';
 import { words } from '../words/words.js';
@@ -116,7 +116,11 @@ export class StretchPaths {
   name(units: Units): void {
     const element = this.hit.getElement();
     if (!element) return;
-    const label = words.value.plan.stretch(this.segment, wordChance(this.segment.chance), units);
+    const label = words.value.plan.stretch(
+      this.segment,
+      words.value.model.chance(this.segment.chance),
+      units,
+    );
     if (label === this.label) return;
     this.label = label;
     element.setAttribute('aria-label', label);

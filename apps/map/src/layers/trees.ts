@@ -98,7 +98,9 @@ class TreeCircles {
   }
 
   name(): void {
-    this.hit.getElement()?.setAttribute('aria-label', words.value.tree.label(this.tree.name));
+    this.hit
+      .getElement()
+      ?.setAttribute('aria-label', words.value.tree.label(words.value.model.tree(this.tree.name)));
   }
 
   choose(mine: boolean): void {

@@ -1,4 +1,4 @@
-import { adviceFor, pipeRow, type SegmentResult, wordChance } from '@rootreach/core';
+import { pipeRow, type SegmentResult } from '@rootreach/core';
 import { depth } from '../measure.js';
 import * as sketch from '../sketch/sketch.js';
 import * as state from '../state.js';
@@ -20,7 +20,7 @@ const w = () => words.value.card;
 function Odds({ segment }: { readonly segment: SegmentResult }) {
   const years = state.opened.value?.result.horizonYears ?? 10;
   const within = words.value.answers.time.within(years, yearShown.value);
-  const { likely, range } = w().within(wordChance(segment.chance), within);
+  const { likely, range } = w().within(words.value.model.chance(segment.chance), within);
   return (
     <section class="odds" aria-labelledby="odds-title">
       <h2 id="odds-title">{segment.known ? w().knownChanceTitle : w().chanceTitle}</h2>
@@ -44,7 +44,7 @@ function Trees({ segment }: { readonly segment: SegmentResult }) {
         {segment.trees.map((tree) => (
           <li key={tree.id}>
             <button type="button" class="line-button" onClick={() => state.chooseTree(tree.id)}>
-              <span>{words.value.list.tree(tree.name, tree.distanceM, units)}</span>
+              <span>{words.value.list.tree(words.value.model.tree(tree.name), tree.distanceM, units)}</span>
               <span class="number">{w().treeShare(tree.share)}</span>
               <i class="share" style={{ width: `${tree.share * 100}%` }} />
             </button>
@@ -61,7 +61,7 @@ function Facts({ segment }: { readonly segment: SegmentResult }) {
   const of = (partM: number) => w().of(partM, lengthM, units);
   const rows: readonly (readonly [string, string])[] = [
     [w().facts.nextLook, segment.nextLook],
-    [w().facts.material, pipeRow(segment.material).name],
+    [w().facts.material, words.value.model.material(pipeRow(segment.material).name)],
     [
       w().facts.depth,
       aboutValue('drain', segment.drainId, ['depth_start', 'depth_end'], depth(segment.depthM, units)),
@@ -142,7 +142,7 @@ export function Card({ segment }: { readonly segment: SegmentResult }) {
         <p class="card-station">{w().station(segment, units)}</p>
       </div>
       <p class="todo">
-        <BandWord band={segment.band} /> {w().todo(adviceFor(segment))}
+        <BandWord band={segment.band} /> {w().todo(words.value.model.advice(segment))}
       </p>
       {known && <p class="known">{w().known(words.value.seen[known.seen], known.year)}</p>}
       <p>{w().reach(segment, units)}</p>

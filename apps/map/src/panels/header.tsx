@@ -69,7 +69,7 @@ function FilePicker({ opener }: { readonly opener: Opener }) {
       id="open-files"
       type="file"
       multiple
-      accept=".geojson,.json,application/geo+json,application/json"
+      accept=".geojson,.json,.csv,.tsv,.txt,.zip,.kml,.kmz,.gpx,.ndjson,.geojsonl,application/geo+json,application/json,text/csv"
       aria-label={w().openHint}
       onChange={(event) => {
         const input = event.currentTarget;

@@ -1,4 +1,3 @@
-import { wordIssue } from '@rootreach/core';
 import * as state from '../state.js';
 import { words } from '../words/words.js';
 
@@ -16,7 +15,7 @@ export function Issues() {
         {all.slice(0, AT_MOST).map((issue, index) => (
           <li key={index}>
             <b>{words.value.issues.severity[issue.severity]}.</b>{' '}
-            {words.value.issues.row(issue, wordIssue(issue, state.units.value))}
+            {words.value.issues.row(issue, words.value.model.issue(issue, state.units.value))}
           </li>
         ))}
         {more > 0 && <li>{words.value.issues.more(more)}</li>}

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { type Band, reasonFor, type SegmentResult, wordChance } from '@rootreach/core';
+import type { Band, SegmentResult } from '@rootreach/core';
 import { length, type Units } from '../measure.js';
 import * as state from '../state.js';
 import { words } from '../words/words.js';
@@ -9,12 +9,15 @@ const AT_ONCE = 40;
 const BANDS: readonly Band[] = ['act', 'inspect', 'watch', 'leave', 'cannot-say'];
 
 const oddsOf = (segment: SegmentResult): string =>
-  segment.band === 'cannot-say' ? words.value.list.noOdds : wordChance(segment.chance);
+  segment.band === 'cannot-say' ? words.value.list.noOdds : words.value.model.chance(segment.chance);
 
 function whyOf(segment: SegmentResult, units: Units): string {
   const tree = segment.trees[0];
   if (!tree) return words.value.list.noTree;
-  return words.value.list.ways(words.value.list.tree(tree.name, tree.distanceM, units), reasonFor(segment));
+  return words.value.list.ways(
+    words.value.list.tree(words.value.model.tree(tree.name), tree.distanceM, units),
+    words.value.model.reason(segment),
+  );
 }
 
 function Row({ segment }: { readonly segment: SegmentResult }) {

@@ -1,6 +1,7 @@
 import type { LineResult, TreeZones } from '@rootreach/core';
 import { length } from '../measure.js';
 import * as state from '../state.js';
+import { words } from '../words/words.js';
 import { type ProfileScale, placeLabels, rows } from './profile-scale.js';
 
 /** Trees shown: the nearest of them. */
@@ -50,7 +51,9 @@ function Outline({ standing: { tree, atM, distanceM }, scale }: { standing: Stan
 /** Trees above the ground where they stand along the line; those whose canopy is over it in full ink. */
 export function ProfileTrees({ line, scale }: { readonly line: LineResult; readonly scale: ProfileScale }) {
   const trees = standing(line);
-  const texts = trees.map(({ tree, distanceM }) => `${tree.name}, ${length(distanceM, state.units.value)}`);
+  const texts = trees.map(
+    ({ tree, distanceM }) => `${words.value.model.tree(tree.name)}, ${length(distanceM, state.units.value)}`,
+  );
   const placed = placeLabels(
     trees.map(({ atM }, i) => ({ x: scale.x(atM), width: (texts[i]?.length ?? 0) * LETTER_PIXELS })),
     0,

@@ -34,11 +34,11 @@ export function TreeCard({ tree }: { readonly tree: TreeZones }) {
     [w().reach, length(tree.reachM, units)],
   ];
   return (
-    <article class="card" aria-label={tree.name}>
+    <article class="card" aria-label={words.value.model.tree(tree.name)}>
       <button type="button" class="back" onClick={() => state.chooseTree(null)}>
         ‹ {w().back}
       </button>
-      <h1 class="capital">{tree.name}</h1>
+      <h1 class="capital">{words.value.model.tree(tree.name)}</h1>
       <WhatIfNotice />
       <dl class="facts">
         {rows.map(([name, value]) => (

@@ -17,6 +17,8 @@ export type Picking = 'from' | 'to' | 'via' | null;
 export const picking = signal<Picking>(null);
 export const from = signal<RoutePlace | null>(null);
 export const to = signal<RoutePlace | null>(null);
+/** Both ends by name. */
+export const ends = { from, to } as const;
 export const via = signal<LonLat | null>(null);
 
 export const material = signal<MaterialKey>('pvc-sdr35');

@@ -1,14 +1,50 @@
-import { computed, signal } from '@preact/signals';
+import { computed, effect, signal } from '@preact/signals';
 import type { Words } from './en.js';
 import { en } from './en.js';
 
 export type Language = 'en' | 'es';
 
-/** Language of the page. */
+/** Language that the user wants. */
 export const language = signal<Language>('en');
 
 /** Texts of each language that has been loaded; English always is. */
-export const catalogues = signal<{ readonly en: Words; readonly es?: Words }>({ en });
+const catalogues = signal<{ readonly en: Words; readonly es?: Words }>({ en });
 
 /** Every text of the page, in the language that is on. */
 export const words = computed<Words>(() => catalogues.value[language.value] ?? en);
+
+const KEY = 'rootreach-language';
+
+/** What was chosen last on this device, else what the browser asks for. */
+function wanted(): Language {
+  try {
+    const kept = localStorage.getItem(KEY);
+    if (kept === 'en' || kept === 'es') return kept;
+  } catch {
+    // a page that may keep nothing asks the browser each time
+  }
+  return navigator.language.toLowerCase().startsWith('es') ? 'es' : 'en';
+}
+
+/** Turns the page to another language; another catalogue than the English is fetched first. */
+export async function speak(to: Language): Promise<void> {
+  if (to === 'es' && !catalogues.value.es) {
+    const { es } = await import('./es.js');
+    catalogues.value = { ...catalogues.value, es };
+  }
+  language.value = to;
+  try {
+    localStorage.setItem(KEY, to);
+  } catch {
+    // it holds until the page is closed
+  }
+}
+
+/** Takes up the language wanted, and keeps the page's own mark of it true. */
+export async function startSpeaking(): Promise<void> {
+  effect(() => {
+    document.documentElement.lang = language.value;
+  });
+  const to = wanted();
+  if (to !== 'en') await speak(to);
+}

@@ -12,15 +12,15 @@ import { CannotDo } from '../cannot-do.js';
 import type { Command, ExitCode } from '../command.js';
 import { scoringOptions, siteOptions } from '../common-options.js';
 import { type Decided, decidedFrom } from '../decided.js';
-import { type Quoted, quotedRoutes } from '../quoted-routes.js';
-import { routeIsAsked } from '../planned-route.js';
 import { exitCodeFor } from '../exit-code.js';
 import type { Io } from '../io.js';
 import { modelOption } from '../learned-from.js';
 import { pageFor } from '../page.js';
+import { routeIsAsked } from '../planned-route.js';
 import { pricesOption } from '../prices-from.js';
 import { json } from '../print/json.js';
 import { quoteTable } from '../print/quote-table.js';
+import { type Quoted, quotedRoutes } from '../quoted-routes.js';
 import { intakeOptions } from '../taking-in.js';
 import { movingOptions, stretchOptions, termsFrom, termsOptions } from '../work-asked.js';
 import { outputPath, writeOutput } from '../write-output.js';
@@ -52,7 +52,8 @@ function quoted(args: Args, decided: Decided): QuoteResult {
 
 /** Routes side by side, where no line to repair is named; else repairs, the new route among them. */
 async function quoteAsked(args: Args, io: Io): Promise<Quoted> {
-  const ofRoutes = routeIsAsked(args) && args.text('line') === undefined && args.text('segment') === undefined;
+  const ofRoutes =
+    routeIsAsked(args) && args.text('line') === undefined && args.text('segment') === undefined;
   if (ofRoutes) return quotedRoutes(args, io);
   const decided = await decidedFrom(args, io);
   return { ...decided, result: quoted(args, decided) };

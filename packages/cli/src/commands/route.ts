@@ -58,7 +58,9 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
     const result = planRoute(site, request);
     none = result.none !== null;
     if (form === 'json') text = json({ ...result, issues: plain });
-    else text = form === 'geojson' ? routeGeojson(result) : routeTable(result, site, dated, request.pipe.sizeM, page);
+    else
+      text =
+        form === 'geojson' ? routeGeojson(result) : routeTable(result, site, dated, request.pipe.sizeM, page);
   }
   await writeOutput(text, out, io);
   return none || (prices?.issues.length ?? 0) > 0 ? 1 : exitCodeFor(issues);

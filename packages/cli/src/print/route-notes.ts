@@ -55,7 +55,10 @@ const REMEDY = {
   pump: 'lift it with a pump by',
 } as const;
 
-function remedyText(remedy: Extract<NoRoute, { reason: 'no-fall' }>['remedies'][number], units: Units): string {
+function remedyText(
+  remedy: Extract<NoRoute, { reason: 'no-fall' }>['remedies'][number],
+  units: Units,
+): string {
   switch (remedy.kind) {
     case 'raise-source':
     case 'lower-outlet':

@@ -9,7 +9,10 @@ import { noRouteLines } from './route-notes.js';
 import { siteTitle } from './site-title.js';
 import { wrap } from './wrap.js';
 
-function lineText({ id, from, to, lengthM, sizeM, pipe }: SharedRoute['lines'][number], units: Units): string {
+function lineText(
+  { id, from, to, lengthM, sizeM, pipe }: SharedRoute['lines'][number],
+  units: Units,
+): string {
   const laid =
     pipe === null
       ? 'fall not looked at'
@@ -19,7 +22,8 @@ function lineText({ id, from, to, lengthM, sizeM, pipe }: SharedRoute['lines'][n
 
 function routeLines(route: SharedRoute, currency: string, { units, width, style }: Page): string[] {
   const { shape, lines, lengthM, cost, separate } = route;
-  const head = shape === 'shared' ? 'Lines that share a main' : 'A line for each: sharing would not be cheaper';
+  const head =
+    shape === 'shared' ? 'Lines that share a main' : 'A line for each: sharing would not be cheaper';
   const saved =
     shape === 'shared'
       ? ` (a line for each: ${length(separate.lengthM, units)}, ${wholeMoney(separate.cost.now, currency)})`
@@ -36,7 +40,12 @@ function routeLines(route: SharedRoute, currency: string, { units, width, style 
 }
 
 /** Lines of several sources, as a contractor reads them. */
-export function sharedRouteText(given: SharedRouteResult, site: Site, dated: Parameters<typeof datesText>[0], page: Page): string {
+export function sharedRouteText(
+  given: SharedRouteResult,
+  site: Site,
+  dated: Parameters<typeof datesText>[0],
+  page: Page,
+): string {
   const result = printable(given);
   const { units, width, style } = page;
   const { name, invented } = site;

@@ -51,12 +51,20 @@ function pipeLines({ pipes, currency }: RouteResult, { width, style }: Page): st
   return [
     '',
     style.strong('The cheapest of them over the years, laid with other pipe'),
-    ...pipes.map((pipe, i) => wrap(`${pipe.name}${i === 0 ? ' (as asked)' : ''}: ${numbers(pipe)}`, width, 4)),
+    ...pipes.map((pipe, i) =>
+      wrap(`${pipe.name}${i === 0 ? ' (as asked)' : ''}: ${numbers(pipe)}`, width, 4),
+    ),
   ];
 }
 
 /** The alternatives as a contractor reads them. */
-export function routeTable(given: RouteResult, site: Site, dated: Parameters<typeof datesText>[0], sizeM: number, page: Page): string {
+export function routeTable(
+  given: RouteResult,
+  site: Site,
+  dated: Parameters<typeof datesText>[0],
+  sizeM: number,
+  page: Page,
+): string {
   const result = printable(given);
   const { units, width, style } = page;
   const { name, invented } = site;

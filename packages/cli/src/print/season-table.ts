@@ -34,14 +34,18 @@ function grouped(
 function lookLines(look: SeasonLook, { units, width }: Page): string[] {
   const line = look.drainName ?? `line ${look.drainId}`;
   const odds = look.known ? 'SEEN BEFORE, not dealt with' : `${percent(look.chance)} %`;
-  const late = look.day !== null && look.day.slice(0, 7) > look.due ? [`late: due in ${monthWords(look.due)}`] : [];
+  const late =
+    !look.overdue && look.day !== null && look.day.slice(0, 7) > look.due
+      ? [`late: due in ${monthWords(look.due)}`]
+      : [];
   const phrases = [`${line}: ${wordLook(look, units)}`, odds, ...late];
   return wrapPhrases(phrases, width - 6).map((text, i) => `${' '.repeat(i === 0 ? 4 : 6)}${text}`);
 }
 
 const whenOf = (look: SeasonLook, withDays: boolean): string => {
   if (look.day !== null) return dayWords(look.day);
-  return withDays ? 'No day left' : `Due in ${monthWords(look.due)}`;
+  if (withDays) return 'No day left';
+  return look.overdue ? 'Due already' : `Due in ${monthWords(look.due)}`;
 };
 
 /** The season's looks by day, site and way in. */

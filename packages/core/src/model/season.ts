@@ -7,8 +7,10 @@ export interface SeasonLook {
   readonly drainId: string;
   readonly drainName: string | null;
   readonly segmentIds: readonly string[];
-  /** Year and month by which it is due. */
+  /** Year and month by which it is due; the month of the plan for one that is due already. */
   readonly due: string;
+  /** True where the chance since it was last seen clean has passed the target, or trouble is known. */
+  readonly overdue: boolean;
   /** Day that it was given, ISO date; null where the days did not suffice or none were given. */
   readonly day: string | null;
   /** Fitting id, or `outlet end`, `upper end`. */

@@ -29,7 +29,6 @@ export type ChoiceReason =
   | 'full-cannot-be-cleared'
   | 'crushed-cannot-be-cleared'
   | 'cutting-does-not-mend-shape'
-  | 'nothing-seen-to-clear'
   | 'full-cannot-be-lined'
   | 'lost-shape-cannot-be-lined'
   | 'corrugated-cannot-be-lined'
@@ -46,7 +45,6 @@ export type ChoiceReason =
   | 'barrier-too-near-stem'
   | 'pipe-stays-blocked'
   | 'no-low-spot'
-  | 'tree-forbids-digging'
   | 'size-not-known'
   /** Possible, and what to know about it. */
   | 'nothing-is-done'

@@ -59,9 +59,25 @@ const VISITS: readonly Row[] = [
 const SIZES = [3, 4, 6, 8] as const;
 const SIZED: readonly (readonly [code: string, unit: PriceUnit, text: string, ...prices: string[]])[] = [
   ['pipe-hdpe-corrugated', 'ft', 'single-wall corrugated', '0.72', '0.94', '1.98', '3.70'],
-  ['pipe-hdpe-corrugated-perforated', 'ft', 'single-wall corrugated, perforated', '0.76', '0.99', '2.06', '3.85'],
+  [
+    'pipe-hdpe-corrugated-perforated',
+    'ft',
+    'single-wall corrugated, perforated',
+    '0.76',
+    '0.99',
+    '2.06',
+    '3.85',
+  ],
   ['pipe-hdpe-corrugated-heavy', 'ft', 'heavy single-wall corrugated', '0.95', '1.22', '2.45', '4.60'],
-  ['pipe-hdpe-corrugated-heavy-perforated', 'ft', 'heavy corrugated, perforated', '0.99', '1.28', '2.55', '4.75'],
+  [
+    'pipe-hdpe-corrugated-heavy-perforated',
+    'ft',
+    'heavy corrugated, perforated',
+    '0.99',
+    '1.28',
+    '2.55',
+    '4.75',
+  ],
   ['pipe-hdpe-dual-wall', 'ft', 'dual-wall corrugated', '1.35', '1.75', '3.30', '5.60'],
   ['pipe-hdpe-dual-wall-perforated', 'ft', 'dual-wall, perforated', '1.40', '1.82', '3.45', '5.80'],
   ['pipe-hdpe-welded', 'ft', 'fused solid polyethylene', '3.60', '4.90', '9.80', '16.50'],
@@ -86,7 +102,14 @@ const SIZED: readonly (readonly [code: string, unit: PriceUnit, text: string, ..
   ['lining', 'ft', 'lining cured in place', '78.00', '88.00', '104.00', '128.00'],
 ];
 
-const rowOf = ([code, unit, price, text]: Row): PriceRow => ({ code, text, unit, price, dated: DATED, note: NOTE });
+const rowOf = ([code, unit, price, text]: Row): PriceRow => ({
+  code,
+  text,
+  unit,
+  price,
+  dated: DATED,
+  note: NOTE,
+});
 
 const sized: readonly Row[] = SIZED.flatMap(([code, unit, text, ...prices]) =>
   SIZES.map((inches, i): Row => [`${code}-${inches}in`, unit, prices[i] as string, `${inches} in ${text}`]),
@@ -96,4 +119,5 @@ const sized: readonly Row[] = SIZED.flatMap(([code, unit, text, ...prices]) =>
  * A price list to try things out with: invented by us on the date it bears, in US dollars and US units. It is no
  * market data; a firm puts in its own.
  */
-export const demoPrices = (): PriceList => priceListOf('USD', [...WORK, ...VISITS, ...MATERIALS, ...sized].map(rowOf));
+export const demoPrices = (): PriceList =>
+  priceListOf('USD', [...WORK, ...VISITS, ...MATERIALS, ...sized].map(rowOf));

@@ -17,7 +17,8 @@ function lineOf(quantity: Quantity, row: PriceRow | undefined): PricedLine {
 }
 
 function share(name: string, value: number): number {
-  if (!(value >= 0 && value <= 10)) throw new RangeError(`${name} must be a share from 0 to 10, got ${value}`);
+  if (!(value >= 0 && value <= 10))
+    throw new RangeError(`${name} must be a share from 0 to 10, got ${value}`);
   return value;
 }
 
@@ -38,7 +39,9 @@ export function priceQuantities(
   const subtotal = sumOf(totals(lines));
   const margin = shareOf(subtotal, share('margin', terms.margin ?? 0));
   const taxed =
-    terms.taxOn === 'materials' ? sumOf(totals(lines.filter((line) => line.isMaterial))) : subtotal.plus(margin);
+    terms.taxOn === 'materials'
+      ? sumOf(totals(lines.filter((line) => line.isMaterial)))
+      : subtotal.plus(margin);
   const tax = shareOf(taxed, share('tax', terms.tax ?? 0));
   const codes = [...new Set(lines.filter(({ total }) => total === null).map(({ code }) => code))];
   return {

@@ -45,7 +45,9 @@ const UNITS: Readonly<Record<string, PriceUnit>> = {
 /** A number as people write prices: `1,250.00`, `$12.50`, `12,50` where nothing else is a decimal point. */
 function priceText(given: string): string | null {
   const bare = given.replace(/^[$€£]\s*/, '').replace(/\s/g, '');
-  const plain = /^\d{1,3}(,\d{3})+(\.\d+)?$/.test(bare) ? bare.replaceAll(',', '') : bare.replace(/^(\d+),(\d{1,2})$/, '$1.$2');
+  const plain = /^\d{1,3}(,\d{3})+(\.\d+)?$/.test(bare)
+    ? bare.replaceAll(',', '')
+    : bare.replace(/^(\d+),(\d{1,2})$/, '$1.$2');
   return /^\d{1,9}(\.\d{1,6})?$/.test(plain) ? plain : null;
 }
 
@@ -82,7 +84,14 @@ class Reader {
     if (unit === undefined) this.issues.push({ line, code: 'bad-unit', item, got: this.cell(row, 'unit') });
     if (price === null || unit === undefined || !this.sameCurrency(row, item)) return;
     const dated = this.dateOf(row, item);
-    this.rows.push({ code: item, text: this.cell(row, 'text'), unit, price, dated, note: this.cell(row, 'note') });
+    this.rows.push({
+      code: item,
+      text: this.cell(row, 'text'),
+      unit,
+      price,
+      dated,
+      note: this.cell(row, 'note'),
+    });
   }
 
   private sameCurrency(row: CsvRow, item: string): boolean {
@@ -110,7 +119,10 @@ class Reader {
  * that cannot be used is left out and said.
  * @returns the list, and what is wrong with it as values: it never throws for bad input.
  */
-export function readPriceList(text: string): { readonly list: PriceList; readonly issues: readonly PriceIssue[] } {
+export function readPriceList(text: string): {
+  readonly list: PriceList;
+  readonly issues: readonly PriceIssue[];
+} {
   const [heading, ...rows] = csvRows(text);
   const none = priceListOf(USUAL_CURRENCY, []);
   if (heading === undefined) return { list: none, issues: [{ line: 1, code: 'nothing-in-it' }] };

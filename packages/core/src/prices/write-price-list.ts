@@ -5,6 +5,14 @@ import { csvText } from './csv.js';
 export function writePriceList({ currency, rows }: PriceList): string {
   return csvText([
     ['code', 'text', 'unit', 'price', 'currency', 'dated', 'note'],
-    ...rows.map(({ code, text, unit, price, dated, note }) => [code, text, unit, price, currency, dated, note]),
+    ...rows.map(({ code, text, unit, price, dated, note }) => [
+      code,
+      text,
+      unit,
+      price,
+      currency,
+      dated,
+      note,
+    ]),
   ]);
 }

@@ -35,7 +35,16 @@ export class Bill {
   add({ code, text, unit, amount, basis, alongM = 0, isMaterial = false, apart = '' }: Added): void {
     if (!(amount > 1e-9)) return;
     const key = `${code} ${apart}`;
-    const entry = this.entries.get(key) ?? { code, text, unit, isMaterial, apart, amount: 0, alongM: 0, basis: [] };
+    const entry = this.entries.get(key) ?? {
+      code,
+      text,
+      unit,
+      isMaterial,
+      apart,
+      amount: 0,
+      alongM: 0,
+      basis: [],
+    };
     entry.amount += amount;
     entry.alongM += alongM;
     if (basis !== undefined && !entry.basis.includes(basis)) entry.basis.push(basis);

@@ -48,5 +48,11 @@ export function addHours(bill: Bill, digs: readonly Dig[], measuring: Measuring)
     amount: total.crew,
     basis: 'by the crew rates: dig, lay, fill, make good, set up',
   });
-  bill.add({ code: 'digger-hours', text: 'small digger', unit: 'hour', amount: total.machine, basis: 'dig and fill' });
+  bill.add({
+    code: 'digger-hours',
+    text: 'small digger',
+    unit: 'hour',
+    amount: total.machine,
+    basis: 'dig and fill',
+  });
 }

@@ -83,7 +83,12 @@ function addFill(bill: Bill, dig: Dig, earth: Earth, measuring: Measuring): void
       isMaterial: true,
     });
   }
-  bill.add({ code: 'backfill', text: 'dug soil put back and tamped in layers', unit: 'm3', amount: earth.filledM3 });
+  bill.add({
+    code: 'backfill',
+    text: 'dug soil put back and tamped in layers',
+    unit: 'm3',
+    amount: earth.filledM3,
+  });
   bill.add({
     code: 'spoil-away',
     text: 'spare soil carted off, loose',
@@ -117,7 +122,13 @@ function addSurface(bill: Bill, dig: Dig, earth: Earth, measuring: Measuring): v
 export function addDig(bill: Bill, dig: Dig, measuring: Measuring): void {
   if (dig.bored) {
     bill.add({ code: 'bore', text: 'bored under ground, nothing opened', unit: 'm', amount: dig.lengthM });
-    bill.add({ code: 'bore-pit', text: 'pit to bore from or to', unit: 'piece', amount: 2, basis: 'one at each end' });
+    bill.add({
+      code: 'bore-pit',
+      text: 'pit to bore from or to',
+      unit: 'piece',
+      amount: 2,
+      basis: 'one at each end',
+    });
   } else {
     const earth = earthOf(dig, measuring);
     addTrench(bill, dig, earth, measuring);

@@ -10,7 +10,11 @@ import { trenchWidthM } from './trench-width.js';
 export interface Earth {
   readonly outsideM: number;
   readonly widthM: number;
-  readonly parts: readonly { readonly depthClass: DepthClass; readonly lengthM: number; readonly volumeM3: number }[];
+  readonly parts: readonly {
+    readonly depthClass: DepthClass;
+    readonly lengthM: number;
+    readonly volumeM3: number;
+  }[];
   readonly dugM3: number;
   /** Width torn open at the top, mean over the length. */
   readonly topWidthM: number;

@@ -2,8 +2,22 @@ import { type Cited, cite } from '../sources/cited.js';
 import type { MaterialKey } from '../tables/pipe-row.js';
 import { fromInches, toInches } from '../units/length.js';
 
-const PRESSURE_INCHES: Readonly<Record<number, number>> = { 3: 3.5, 4: 4.5, 6: 6.625, 8: 8.625, 10: 10.75, 12: 12.75 };
-const SEWER_INCHES: Readonly<Record<number, number>> = { 3: 3.25, 4: 4.215, 6: 6.275, 8: 8.4, 10: 10.5, 12: 12.5 };
+const PRESSURE_INCHES: Readonly<Record<number, number>> = {
+  3: 3.5,
+  4: 4.5,
+  6: 6.625,
+  8: 8.625,
+  10: 10.75,
+  12: 12.75,
+};
+const SEWER_INCHES: Readonly<Record<number, number>> = {
+  3: 3.25,
+  4: 4.215,
+  6: 6.275,
+  8: 8.4,
+  10: 10.5,
+  12: 12.5,
+};
 
 /** Outside over nominal diameter where no table of sizes is at hand. */
 const OVER_NOMINAL: Readonly<Record<MaterialKey, Cited<number>>> = {

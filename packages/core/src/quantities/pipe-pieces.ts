@@ -20,7 +20,12 @@ export interface PipePieces {
 }
 
 /** Plain ends need a coupling each; bells, and ends fused together, need none. */
-const PLAIN_ENDS: readonly MaterialKey[] = ['hdpe-corrugated', 'hdpe-corrugated-heavy', 'cast-iron', 'unknown'];
+const PLAIN_ENDS: readonly MaterialKey[] = [
+  'hdpe-corrugated',
+  'hdpe-corrugated-heavy',
+  'cast-iron',
+  'unknown',
+];
 
 /** Off-cuts shorter than this are thrown away, metres (judgement). */
 const SHORTEST_USED_M = 0.3;

@@ -8,7 +8,12 @@ import { addPipes } from './pipe-lines.js';
 import { byStage } from './stage-order.js';
 
 function check(dig: Dig): void {
-  const numbers = { lengthM: dig.lengthM, depthStartM: dig.depthStartM, depthEndM: dig.depthEndM, sizeM: dig.sizeM };
+  const numbers = {
+    lengthM: dig.lengthM,
+    depthStartM: dig.depthStartM,
+    depthEndM: dig.depthEndM,
+    sizeM: dig.sizeM,
+  };
   for (const [name, value] of Object.entries(numbers)) {
     if (!(value >= 0 && Number.isFinite(value))) {
       throw new RangeError(`${name} of a dig must be 0 or more, got ${value}`);

@@ -110,7 +110,7 @@ export interface RankedSegment {
 }
 
 /** Years since a stretch was last seen clear, dug or laid, where that is on record; else 0. */
-function yearsUnseen(context: RiskContext, line: LineModel, seenClear: number | null): number {
+export function yearsUnseen(context: RiskContext, line: LineModel, seenClear: number | null): number {
   const { dugYear, installedYear } = line.drain;
   const last = Math.max(dugYear ?? installedYear ?? -Infinity, seenClear ?? -Infinity);
   return Number.isFinite(last) ? Math.max(0, context.nowYear - last) : 0;

@@ -100,7 +100,8 @@ function sweptBends(turns: readonly Turn[], radiusM: number): RouteBend[] {
   for (const turn of turns) {
     const last = sweeps.at(-1);
     const before = last?.at(-1);
-    const goesOn = before && Math.sign(before.by) === Math.sign(turn.by) && turn.atM - before.atM < ONE_SWEEP_M;
+    const goesOn =
+      before && Math.sign(before.by) === Math.sign(turn.by) && turn.atM - before.atM < ONE_SWEEP_M;
     if (goesOn) last?.push(turn);
     else sweeps.push([turn]);
   }

@@ -1,6 +1,6 @@
 import type { Point } from '../geometry/disc-less-strip.js';
-import type { CostField } from './cost-field.js';
 import type { Corner } from './cheapest-chain.js';
+import type { CostField } from './cost-field.js';
 import { type SearchFall, searchGrid, type Target } from './search.js';
 import { smoothPath } from './smooth.js';
 

@@ -38,6 +38,11 @@ export interface PricedArea {
   readonly layer: 'surface' | 'utility';
 }
 
+/** A circle in which a metre costs more: of several that overlap the dearest counts. */
+export interface PricedDisc extends KeepoutDisc {
+  readonly morePerM: number;
+}
+
 /** About an end of the route: near it a wall's clearance does not hold, but no route goes through the wall. */
 export interface EndDisc {
   readonly x: number;
@@ -53,6 +58,7 @@ export interface FieldParts {
   readonly areas: readonly PricedArea[];
   readonly keepouts: readonly Keepout[];
   readonly discs: readonly KeepoutDisc[];
+  readonly pricedDiscs?: readonly PricedDisc[];
   /** More a metre at each node, smooth from node to node: root trouble and harm to trees. */
   readonly smooth: Float64Array;
 }
@@ -132,7 +138,13 @@ export function enters(keepout: Keepout, ax: number, ay: number, bx: number, by:
 }
 
 /** True where the straight enters the circle; a hair of slack lets one that touches it be turned about it. */
-export function entersDisc({ x, y, radiusM }: KeepoutDisc, ax: number, ay: number, bx: number, by: number): boolean {
+export function entersDisc(
+  { x, y, radiusM }: KeepoutDisc,
+  ax: number,
+  ay: number,
+  bx: number,
+  by: number,
+): boolean {
   return distance2To(x, y, ax, ay, bx, by) < radiusM * radiusM * (1 - 1e-9);
 }
 
@@ -164,32 +176,73 @@ function blockedMask(parts: FieldParts): Uint8Array {
   return mask;
 }
 
-/** What the areas at a place add to a metre. */
-function areasAt(areas: readonly PricedArea[], x: number, y: number): number {
+type Priced = Pick<FieldParts, 'areas' | 'pricedDiscs'>;
+
+/** What areas and circles at a place add to a metre. */
+function moreAt({ areas, pricedDiscs = [] }: Priced, x: number, y: number): number {
   let surface = 0;
   let utility = 0;
+  let disc = 0;
   for (const { shape, morePerM, layer } of areas) {
     if (morePerM <= (layer === 'surface' ? surface : utility) || !holds(shape, x, y)) continue;
     if (layer === 'surface') surface = morePerM;
     else utility = morePerM;
   }
-  return surface + utility;
+  for (const { x: cx, y: cy, radiusM, morePerM } of pricedDiscs) {
+    if (morePerM > disc && (x - cx) ** 2 + (y - cy) ** 2 < radiusM * radiusM) disc = morePerM;
+  }
+  return surface + utility + disc;
 }
 
-/** What the areas add to a straight: exact, cut wherever it crosses an outline. */
-function areasAlong(areas: readonly PricedArea[], ax: number, ay: number, bx: number, by: number): number {
-  const met = areas.filter(({ shape }) => boxMeets(shape, ax, ay, bx, by, 0));
-  if (met.length === 0) return 0;
+/** Places about a node, in cells, that stand for what lies round it. */
+const ABOUT = [
+  [-0.25, -0.25],
+  [0.25, -0.25],
+  [-0.25, 0.25],
+  [0.25, 0.25],
+] as const;
+
+/** What areas and circles add to a metre about each node: a mean, so that their borders fall between the nodes. */
+function moreAtNodes({ grid, areas, pricedDiscs = [] }: FieldParts): Float64Array {
+  const { x0, y0, cellM, columns, rows } = grid;
+  const more = new Float64Array(columns * rows);
+  for (let k = 0, at = 0; k < rows; k++) {
+    for (let i = 0; i < columns; i++, at++) {
+      const [x, y] = [x0 + i * cellM, y0 + k * cellM];
+      const near = {
+        areas: areas.filter(({ shape }) => boxMeets(shape, x, y, x, y, cellM)),
+        pricedDiscs: pricedDiscs.filter((d) => (x - d.x) ** 2 + (y - d.y) ** 2 < (d.radiusM + cellM) ** 2),
+      };
+      if (near.areas.length === 0 && near.pricedDiscs.length === 0) continue;
+      for (const [u, v] of ABOUT)
+        more[at] = (more[at] as number) + moreAt(near, x + u * cellM, y + v * cellM) / 4;
+    }
+  }
+  return more;
+}
+
+/** What areas and circles add to a straight: exact, cut wherever it crosses an outline. */
+function moreAlong(priced: Priced, ax: number, ay: number, bx: number, by: number): number {
+  const areas = priced.areas.filter(({ shape }) => boxMeets(shape, ax, ay, bx, by, 0));
+  const pricedDiscs = (priced.pricedDiscs ?? []).filter(
+    ({ x, y, radiusM }) => distance2To(x, y, ax, ay, bx, by) < radiusM * radiusM,
+  );
+  if (areas.length === 0 && pricedDiscs.length === 0) return 0;
   const stops = [0, 1];
-  for (const { shape } of met) addCrossings(shape, ax, ay, bx, by, stops);
+  for (const { shape } of areas) addCrossings(shape, ax, ay, bx, by, stops);
+  for (const { x, y, radiusM } of pricedDiscs) {
+    const chord = chordOf(ax, ay, bx, by, x, y, radiusM);
+    if (chord !== null) stops.push(chord[0], chord[1]);
+  }
   stops.sort((a, b) => a - b);
+  const met = { areas, pricedDiscs };
   let sum = 0;
   for (let i = 0; i + 1 < stops.length; i++) {
     const from = stops[i] as number;
     const to = stops[i + 1] as number;
     if (to <= from) continue;
     const at = (from + to) / 2;
-    sum += (to - from) * areasAt(met, ax + at * (bx - ax), ay + at * (by - ay));
+    sum += (to - from) * moreAt(met, ax + at * (bx - ax), ay + at * (by - ay));
   }
   return sum * Math.hypot(bx - ax, by - ay);
 }
@@ -201,7 +254,14 @@ const LOW = 0.5 - Math.sqrt(3) / 6;
 const LEAST_PIECE_M = 0.5;
 
 /** Integral of the smooth part along a straight. */
-function smoothAlong(parts: FieldParts, ax: number, ay: number, bx: number, by: number, length: number): number {
+function smoothAlong(
+  parts: FieldParts,
+  ax: number,
+  ay: number,
+  bx: number,
+  by: number,
+  length: number,
+): number {
   const { grid, smooth } = parts;
   const pieces = Math.max(1, Math.ceil(length / Math.max(LEAST_PIECE_M, grid.cellM)));
   let sum = 0;
@@ -219,16 +279,10 @@ function smoothAlong(parts: FieldParts, ax: number, ay: number, bx: number, by: 
  * @param blocked where a route may not be, from a field with the same keepouts and discs.
  */
 export function costFieldOf(parts: FieldParts, blocked: Uint8Array = blockedMask(parts)): CostField {
-  const { grid, basePerM, areas, keepouts, discs, smooth } = parts;
-  const perM = new Float64Array(smooth.length);
-  let leastSmooth = Infinity;
-  for (let k = 0, at = 0; k < grid.rows; k++) {
-    for (let i = 0; i < grid.columns; i++, at++) {
-      const more = areas.length === 0 ? 0 : areasAt(areas, grid.x0 + i * grid.cellM, grid.y0 + k * grid.cellM);
-      perM[at] = basePerM + (smooth[at] as number) + more;
-      leastSmooth = Math.min(leastSmooth, smooth[at] as number);
-    }
-  }
+  const { basePerM, keepouts, discs, smooth } = parts;
+  const more = moreAtNodes(parts);
+  const perM = smooth.map((metre, at) => basePerM + metre + (more[at] as number));
+  const leastSmooth = smooth.reduce((least, metre) => Math.min(least, metre), Infinity);
   const clear = (ax: number, ay: number, bx: number, by: number): boolean => {
     for (const disc of discs) if (entersDisc(disc, ax, ay, bx, by)) return false;
     for (const keepout of keepouts) if (enters(keepout, ax, ay, bx, by)) return false;
@@ -238,7 +292,7 @@ export function costFieldOf(parts: FieldParts, blocked: Uint8Array = blockedMask
     const length = Math.hypot(bx - ax, by - ay);
     if (length === 0) return 0;
     if (!clear(ax, ay, bx, by)) return Infinity;
-    return length * basePerM + areasAlong(areas, ax, ay, bx, by) + smoothAlong(parts, ax, ay, bx, by, length);
+    return length * basePerM + moreAlong(parts, ax, ay, bx, by) + smoothAlong(parts, ax, ay, bx, by, length);
   };
   return { ...parts, perM, blocked, leastPerM: basePerM + leastSmooth, between, clear };
 }

@@ -42,7 +42,11 @@ function jointsNear(scene: RouteScene, joints: readonly LonLat[]): number {
   }).length;
 }
 
-function harmWorth(scene: RouteScene, points: readonly Point[], stretches: RouteAlternative['stretches']): number {
+function harmWorth(
+  scene: RouteScene,
+  points: readonly Point[],
+  stretches: RouteAlternative['stretches'],
+): number {
   let sum = 0;
   for (const { fromM, toM, way } of stretches) {
     if (way === 'bored') continue;
@@ -74,16 +78,22 @@ function harmTo(
 }
 
 /** Chances within 10 and 25 years and over the horizon asked for, each worked out once. */
-function chancesOf(scene: RouteScene, lines: ReturnType<typeof linesOfRoute>): Record<'10' | '25' | 'asked', RouteChance> {
+function chancesOf(
+  scene: RouteScene,
+  lines: ReturnType<typeof linesOfRoute>,
+): Record<'10' | '25' | 'asked', RouteChance> {
   const { site, request, horizonYears, costs } = scene;
-  const within = (years: number): RouteChance => routeChance(site, lines, request.asOf, years, costs.discountRate);
+  const within = (years: number): RouteChance =>
+    routeChance(site, lines, request.asOf, years, costs.discountRate);
   const ten = within(10);
   const twentyFive = within(25);
   const asked = horizonYears === 25 ? twentyFive : horizonYears === 10 ? ten : within(horizonYears);
   return { '10': ten, '25': twentyFive, asked };
 }
 
-const depthsOf = (laid: LaidPipe | null): Pick<RouteAlternative, 'depthM' | 'coverM' | 'fall' | 'outletBelowM' | 'profile'> =>
+const depthsOf = (
+  laid: LaidPipe | null,
+): Pick<RouteAlternative, 'depthM' | 'coverM' | 'fall' | 'outletBelowM' | 'profile'> =>
   laid === null
     ? { depthM: null, coverM: null, fall: null, outletBelowM: null, profile: null }
     : {

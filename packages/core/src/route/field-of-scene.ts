@@ -4,8 +4,8 @@ import { gridOver, overNodes, type RouteGrid, valueAt } from './grid.js';
 import { type RootField, rootFieldOf } from './root-field.js';
 import type { RouteScene } from './scene.js';
 import { utilityStrips } from './scene-obstacles.js';
-import { noDigOf } from './scene-trees.js';
-import { harmPerM, nearTrunk, type Weights } from './scene-weights.js';
+import { handDigOf, noDigOf } from './scene-trees.js';
+import { harmPerM, type Weights } from './scene-weights.js';
 
 /** About so many cells along the longer side of a lot. */
 const CELLS = 120;
@@ -70,13 +70,17 @@ function pavedPerM({ costs, request }: RouteScene, widthM: number): number {
 function areasOf(scene: RouteScene, dig: number): PricedArea[] {
   const { obstacles, costs } = scene;
   return [
-    ...obstacles.surfaces.map(({ id, surface, shape, widthM }): PricedArea => ({
-      id,
-      shape,
-      layer: 'surface',
-      morePerM: dig * (surface === 'paving' ? pavedPerM(scene, widthM) : costs.surfacePerM.bed),
-    })),
-    ...obstacles.utilities.flatMap((utility) => utilityStrips(utility, dig * routeNumbers.utilityCaution.value * costs.utilityCrossingEach)),
+    ...obstacles.surfaces.map(
+      ({ id, surface, shape, widthM }): PricedArea => ({
+        id,
+        shape,
+        layer: 'surface',
+        morePerM: dig * (surface === 'paving' ? pavedPerM(scene, widthM) : costs.surfacePerM.bed),
+      }),
+    ),
+    ...obstacles.utilities.flatMap((utility) =>
+      utilityStrips(utility, dig * routeNumbers.utilityCaution.value * costs.utilityCrossingEach),
+    ),
   ];
 }
 
@@ -85,10 +89,9 @@ export class SceneFields {
   readonly grid: RouteGrid;
   readonly roots: RootField;
   private blocked: Uint8Array | undefined;
-  /** Currency a metre at each node, unweighted: root trouble, harm to trees, digging by hand beside them. */
+  /** Currency a metre at each node, unweighted: root trouble, harm to trees. */
   private readonly trouble: Float64Array;
   private readonly harm: Float64Array;
-  private readonly hand: Float64Array;
 
   constructor(
     readonly scene: RouteScene,
@@ -106,15 +109,11 @@ export class SceneFields {
     const { grid, roots } = this;
     this.trouble = overNodes(grid, (x, y) => costs.repairEach * valueAt(roots.grid, roots.perM, x, y));
     this.harm = overNodes(grid, (x, y) => harmPerM(scene, x, y));
-    this.hand = overNodes(grid, (x, y) => (nearTrunk(scene, x, y) ? costs.handDigPerM : 0));
   }
 
   weighted(weights: Weights): CostField {
-    const { scene, grid, trouble, harm, hand } = this;
-    const smooth = trouble.map(
-      (metre, i) =>
-        weights.roots * metre + weights.harm * (harm[i] as number) + weights.dig * (hand[i] as number),
-    );
+    const { scene, grid, trouble, harm } = this;
+    const smooth = trouble.map((metre, i) => weights.roots * metre + weights.harm * (harm[i] as number));
     const field = costFieldOf(
       {
         grid,
@@ -122,6 +121,13 @@ export class SceneFields {
         areas: areasOf(scene, weights.dig),
         keepouts: scene.obstacles.keepouts,
         discs: this.discs,
+        pricedDiscs: scene.trees.map((tree) => ({
+          id: tree.id,
+          x: tree.x,
+          y: tree.y,
+          radiusM: handDigOf(tree) + scene.trenchWidthM / 2,
+          morePerM: weights.dig * scene.costs.handDigPerM,
+        })),
         smooth,
       },
       this.blocked,

@@ -75,7 +75,12 @@ export class Ways {
   }
 
   /** Raw way with fall: the cheapest, dearer length by dearer length, and at last the highest. */
-  private leg(from: Point, to: readonly Target[], fall: SearchFall | null, stop?: () => boolean): Point[] | null {
+  private leg(
+    from: Point,
+    to: readonly Target[],
+    fall: SearchFall | null,
+    stop?: () => boolean,
+  ): Point[] | null {
     const { laidPerM } = this.fields.scene.costs;
     const common = { corner: this.corner, ...(stop ? { shouldStop: stop } : {}) };
     if (fall === null) return [...(cheapestPath(this.field, from, to, common)?.points ?? [])];

@@ -8,13 +8,7 @@ export interface RouteGrid {
 }
 
 /** Lattice over a box: nodes at whole cells, one cell to spare on every side. */
-export function gridOver(
-  west: number,
-  south: number,
-  east: number,
-  north: number,
-  cellM: number,
-): RouteGrid {
+export function gridOver(west: number, south: number, east: number, north: number, cellM: number): RouteGrid {
   if (!(cellM > 0)) throw new RangeError(`cellM must be above 0, got ${cellM}`);
   const columns = Math.ceil((east - west) / cellM) + 3;
   const rows = Math.ceil((north - south) / cellM) + 3;

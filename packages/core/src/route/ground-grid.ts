@@ -55,6 +55,9 @@ function stepAt(at: number, count: number): { readonly cell: number; readonly sh
   return { cell, share: inside - cell };
 }
 
+/** A cell counts from this share on: less is rounding. */
+const SLIGHT = 1e-4;
+
 /**
  * Ground between the middles of the cells of a grid, straight both ways (bilinear); null outside it and where a
  * cell that counts is not known.
@@ -74,6 +77,7 @@ export function groundFromGrid(grid: ElevationGrid, plane: Plane): GroundSurface
     const row = stepAt(v * (rows - 1), rows);
     if (column === null || row === null) return null;
     let sum = 0;
+    let weights = 0;
     for (const [down, downShare] of [
       [0, 1 - row.share],
       [1, row.share],
@@ -83,13 +87,14 @@ export function groundFromGrid(grid: ElevationGrid, plane: Plane): GroundSurface
         [1, column.share],
       ] as const) {
         const weight = downShare * rightShare;
-        if (weight === 0) continue;
+        if (weight < SLIGHT) continue;
         const height = elevationsM[(row.cell + down) * columns + column.cell + right] ?? null;
         if (height === null) return null;
         sum += weight * height;
+        weights += weight;
       }
     }
-    return sum;
+    return sum / weights;
   };
   const step = (side: Vector, count: number): number => Math.hypot(side[0], side[1]) / (count - 1);
   const cellM = (step(frame.a, columns) + step(frame.b, rows)) / 2;

@@ -30,7 +30,11 @@ function linesOf(shape: Shape, offsetM: number): Guides['lines'][number][] {
 
 /** Every border of a field. */
 export function guidesOf(field: CostField): Guides {
-  const circles = field.discs.map(({ x, y, radiusM }) => ({ x, y, r: radiusM * HAIR }));
+  const circles = [...field.discs, ...(field.pricedDiscs ?? [])].map(({ x, y, radiusM }) => ({
+    x,
+    y,
+    r: radiusM * HAIR,
+  }));
   for (const { shape, clearanceM } of field.keepouts) {
     for (const path of shape.paths) {
       path.x.forEach((x, i) => {

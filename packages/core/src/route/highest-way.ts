@@ -30,7 +30,8 @@ function joins(field: CostField, x: number, y: number): { node: number; lengthM:
   for (let k = Math.max(0, v - JOIN_CELLS); k <= Math.min(rows - 1, v + JOIN_CELLS); k++) {
     for (let i = Math.max(0, u - JOIN_CELLS); i <= Math.min(columns - 1, u + JOIN_CELLS); i++) {
       const [nx, ny] = [x0 + i * cellM, y0 + k * cellM];
-      if (field.clear(x, y, nx, ny)) found.push({ node: k * columns + i, lengthM: Math.hypot(nx - x, ny - y) });
+      if (field.clear(x, y, nx, ny))
+        found.push({ node: k * columns + i, lengthM: Math.hypot(nx - x, ny - y) });
     }
   }
   return found;
@@ -125,5 +126,7 @@ export function highestWay(
       if (best === null || spareM > best.spareM) best = { node, target, spareM };
     }
   }
-  return best === null ? null : { points: search.trace(from, best), target: best.target, spareM: best.spareM };
+  return best === null
+    ? null
+    : { points: search.trace(from, best), target: best.target, spareM: best.spareM };
 }

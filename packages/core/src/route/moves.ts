@@ -29,7 +29,8 @@ function allTurns(): [number, number][] {
       [a, b],
       [b, a],
     ] as const) {
-      for (const sx of [1, -1]) for (const sy of [1, -1]) seen.set(`${sx * x || 0} ${sy * y || 0}`, [sx * x || 0, sy * y || 0]);
+      for (const sx of [1, -1])
+        for (const sy of [1, -1]) seen.set(`${sx * x || 0} ${sy * y || 0}`, [sx * x || 0, sy * y || 0]);
     }
   }
   return [...seen.values()];

@@ -1,10 +1,11 @@
 import type { NetworkOutlet, NetworkPipe, NetworkSource, PlannedNetwork } from '../model/network.js';
-import { cheapestPath } from './cheapest-path.js';
 import type { CostField } from './cost-field.js';
-import { insertSource, removeSource, runTo } from './network-insert.js';
+import { outletVertices, sourceVertex } from './network-ends.js';
+import { insertSource, removeSource } from './network-insert.js';
 import { latticeNetwork } from './network-lattice.js';
 import { linesOf } from './network-lines.js';
 import { polish } from './network-polish.js';
+import { separateLines, together } from './network-separate.js';
 import { type NetworkPrices, NetworkTree, type Vertex } from './network-tree.js';
 
 export interface NetworkOptions {
@@ -19,19 +20,6 @@ export interface NetworkOptions {
 const WORTH = 1e-6;
 /** Rounds in which every source is taken out and joined anew. */
 const ROUNDS = 3;
-
-const sourceVertex = ({ id, x, y, load, basin = false }: NetworkSource): Vertex => ({
-  id,
-  kind: 'source',
-  x,
-  y,
-  load,
-  basin,
-  next: null,
-});
-
-const outletVertices = (outlets: readonly NetworkOutlet[]): Vertex[] =>
-  outlets.map(({ id, x, y }) => ({ id, kind: 'outlet', x, y, load: 0, basin: false, next: null }));
 
 /** Up to so many node settlings the best network over the lattice is worked out: a second or two. */
 const MOST_SETTLINGS = 500_000;
@@ -84,47 +72,6 @@ function rejoined(start: NetworkTree, shouldStop: () => boolean): NetworkTree {
     if (cost >= before * (1 - WORTH)) break;
   }
   return best;
-}
-
-/** A line of its own for each source, sorted from the nearest outlet on; null where one has no way. */
-function separateLines(
-  field: CostField,
-  prices: NetworkPrices,
-  sources: readonly NetworkSource[],
-  outlets: readonly NetworkOutlet[],
-): { readonly source: NetworkSource; readonly tree: NetworkTree; readonly cost: number }[] | null {
-  const lines: { source: NetworkSource; tree: NetworkTree; cost: number }[] = [];
-  for (const source of sources) {
-    const ends = outletVertices(outlets);
-    const tree = new NetworkTree(field, prices, ends);
-    const found = cheapestPath(field, [source.x, source.y], ends, {
-      lengthPrice: prices.morePerM(source.load),
-    });
-    const end = found && ends.find((each) => each === found.target);
-    if (!found || !end) return null;
-    runTo(tree, sourceVertex(source), found.points, end);
-    polish(tree);
-    lines.push({ source, tree, cost: tree.cost() });
-  }
-  return lines.sort((a, b) => a.cost - b.cost);
-}
-
-/** The separate lines as one network without a shared trench. */
-function together(
-  field: CostField,
-  prices: NetworkPrices,
-  lines: readonly { readonly tree: NetworkTree }[],
-  outlets: readonly NetworkOutlet[],
-): NetworkTree {
-  const ends = outletVertices(outlets);
-  const vertices = lines.flatMap(({ tree }) => {
-    for (const vertex of tree.vertices) {
-      const end = vertex.next?.kind === 'outlet' ? ends.find(({ id }) => id === vertex.next?.id) : undefined;
-      if (end) vertex.next = end;
-    }
-    return tree.vertices.filter(({ kind }) => kind !== 'outlet');
-  });
-  return new NetworkTree(field, prices, [...ends, ...vertices]);
 }
 
 /** Networks that share trenches, to choose from. */

@@ -7,7 +7,7 @@ import { pointOnPath } from './path-stations.js';
 import { lonLatAt } from './route-line.js';
 import { fallOf } from './route-profile.js';
 import type { RouteScene } from './scene.js';
-import { searchFallOf } from './scene-fall.js';
+import { forgiving, searchFallOf } from './scene-fall.js';
 import { shallowLine } from './shallow-line.js';
 import { smoothPath } from './smooth.js';
 
@@ -44,9 +44,9 @@ export function noRouteOf(scene: RouteScene, field: CostField): NoRoute {
   const blocked = (): NoRoute => ({ reason: 'blocked', message: blockedBy(scene), shortfallM: null });
   if (strict === null) return blocked();
   const at = (forgivenM: number) => {
-    const fall = searchFallOf(scene, grid, forgivenM);
-    const way = fall === null ? null : highestWay(field, fall, scene.from, scene.to);
-    return fall !== null && way !== null && way.spareM >= -1e-9 ? { fall, way } : null;
+    const fall = forgiving(strict, forgivenM);
+    const way = highestWay(field, fall, scene.from, scene.to);
+    return way !== null && way.spareM >= -1e-9 ? { fall, way } : null;
   };
   let best = at(MOST_M);
   if (best === null) return blocked();

@@ -70,7 +70,12 @@ function candidatesOf({ pipe }: RouteScene['request'], solid: readonly Interval[
   const { sizeM } = pipe;
   const coil: RoutePipe = { material: 'hdpe-corrugated-heavy', sizeM };
   const drained: RoutePipe = pipe.perforated ? pipe : { ...coil, perforated: true, wrapped: true };
-  const of = (id: string, chosen: RoutePipe, name = nameOf(chosen)): Candidate => ({ id, pipe: chosen, solid: [], name });
+  const of = (id: string, chosen: RoutePipe, name = nameOf(chosen)): Candidate => ({
+    id,
+    pipe: chosen,
+    solid: [],
+    name,
+  });
   return [
     of('asked', pipe),
     of('coil', { ...coil, joint: 'none' }, `${pipeRow(coil.material).name} in one coil`),
@@ -86,18 +91,38 @@ function candidatesOf({ pipe }: RouteScene['request'], solid: readonly Interval[
   ];
 }
 
-function choiceOf(scene: RouteScene, points: readonly Point[], { id, pipe, solid, name }: Candidate): PipeChoice {
+function choiceOf(
+  scene: RouteScene,
+  points: readonly Point[],
+  { id, pipe, solid, name }: Candidate,
+): PipeChoice {
   const { site, request, horizonYears, costs, plane, nowYear, limits } = scene;
   const lengthM = pathLength(points);
   const fall = fallOf(scene, points);
   const depthAt = depthAlong(scene, fall?.kind === 'laid' ? fall : null);
   const bends = bendsOf(points, bendRuleOf(pipe));
   const coverAt = (s: number): number => Math.max(0, depthAt(s) - limits.pipeHeightM);
-  const lines = linesOfRoute({ plane, points, lengthM, bends, coverAt, laidYear: nowYear, asked: pipe, solid });
+  const lines = linesOfRoute({
+    plane,
+    points,
+    lengthM,
+    bends,
+    coverAt,
+    laidYear: nowYear,
+    asked: pipe,
+    solid,
+  });
   const within = (years: number) => routeChance(site, lines, request.asOf, years, costs.discountRate);
   const [ten, twentyFive] = [within(10), within(25)];
   const asked = horizonYears === 25 ? twentyFive : within(horizonYears);
-  const priced = priceOfRoute(scene, { stretches: stretchesOf(scene, points), bends, depthAt, pipe, solid, lengthM });
+  const priced = priceOfRoute(scene, {
+    stretches: stretchesOf(scene, points),
+    bends,
+    depthAt,
+    pipe,
+    solid,
+    lengthM,
+  });
   const now = asNumber(priced.total);
   const roots = asked.discounted * costs.repairEach;
   const solidM = solid.reduce((sum, [from, to]) => sum + to - from, 0);
@@ -125,7 +150,10 @@ const sameKind = (a: RoutePipe, b: RoutePipe): boolean =>
  * solid pipe inside the root zones. The pipe that was asked for comes first.
  */
 export function pipeChoices(scene: RouteScene, points: readonly Point[]): PipeChoice[] {
-  const [asked, ...others] = candidatesOf(scene.request, inRootZone(scene, points)) as [Candidate, ...Candidate[]];
+  const [asked, ...others] = candidatesOf(scene.request, inRootZone(scene, points)) as [
+    Candidate,
+    ...Candidate[],
+  ];
   const lengthM = pathLength(points);
   const worth = others.filter(({ id, pipe, solid }) => {
     if (id !== 'solid-past-trees') return !sameKind(pipe, asked.pipe);

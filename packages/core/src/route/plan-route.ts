@@ -11,7 +11,7 @@ import { pipeChoices } from './pipe-choices.js';
 import { cautionsOfRoutes } from './route-cautions.js';
 import { type RouteScene, sceneOf } from './scene.js';
 import { pointOf } from './scene-ends.js';
-import { searchFallOf } from './scene-fall.js';
+import { forgiving, IN_HAND_M, searchFallOf } from './scene-fall.js';
 import type { Weights } from './scene-weights.js';
 
 export interface PlanOptions {
@@ -84,10 +84,15 @@ function dominates(a: RouteAlternative, b: RouteAlternative): boolean {
 const forbidden = ({ trees }: RouteAlternative): boolean => trees.some(({ rule }) => rule === 'no-dig');
 
 /** Alternatives that truly differ; what the user asked for by a point stays. */
-function differing(scene: RouteScene, ways: readonly Way[]): { points: readonly Point[]; route: RouteAlternative }[] {
+function differing(
+  scene: RouteScene,
+  ways: readonly Way[],
+): { points: readonly Point[]; route: RouteAlternative }[] {
   const distinct: Way[] = [];
   for (const way of ways) {
-    const same = distinct.some(({ points }) => apart(way.points, points) < SAME_WAY_M && apart(points, way.points) < SAME_WAY_M);
+    const same = distinct.some(
+      ({ points }) => apart(way.points, points) < SAME_WAY_M && apart(points, way.points) < SAME_WAY_M,
+    );
     if (!same || way.aim === 'via') distinct.push(way);
   }
   const priced = distinct.map(({ points, aim }) => ({ points, route: evaluatePath(scene, points, aim) }));
@@ -134,7 +139,8 @@ function searchWays(
 ): { found: Way[]; last: Ways | null } {
   const { scene, grid } = fields;
   onProgress?.(0.2);
-  const falls = [searchFallOf(scene, grid), searchFallOf(scene, grid, 0)].filter((fall) => fall !== null);
+  const fall = searchFallOf(scene, grid);
+  const falls = fall === null ? [] : [forgiving(fall, -IN_HAND_M), fall];
   const found: Way[] = [];
   let last: Ways | null = null;
   for (const [i, [aim, weights]] of WEIGHTS.entries()) {
@@ -163,7 +169,8 @@ export function planRoute(site: Site, request: RouteRequest, options: PlanOption
   const scene = sceneOf(site, request);
   // first outside all circles of which a trench would take too much; between them if there is no other way
   let search = searchWays(new SceneFields(scene, sparingDiscs(scene)), options);
-  if (search.found.length === 0 && shouldStop?.() !== true) search = searchWays(new SceneFields(scene), options);
+  if (search.found.length === 0 && shouldStop?.() !== true)
+    search = searchWays(new SceneFields(scene), options);
   const { found, last } = search;
   const stopped = shouldStop?.() === true;
   const kept = differing(scene, exchanged(found));
@@ -171,7 +178,8 @@ export function planRoute(site: Site, request: RouteRequest, options: PlanOption
   const alternatives = named(kept.map(({ route }) => route));
   // the best over the years, digging and roots together
   const first = kept.reduce<(typeof kept)[number] | undefined>(
-    (best, one) => (best === undefined || one.route.cost.presentValue < best.route.cost.presentValue ? one : best),
+    (best, one) =>
+      best === undefined || one.route.cost.presentValue < best.route.cost.presentValue ? one : best,
     undefined,
   );
   const none = alternatives.length > 0 || stopped || last === null ? null : noRouteOf(scene, last.field);

@@ -1,14 +1,14 @@
 import { lonLatOf, type Plane } from '../geometry/plane.js';
-import { clockOf } from '../risk/clock.js';
+import type { RoutePipe } from '../model/route.js';
+import type { Site } from '../model/site.js';
 import { groundOf } from '../risk/between.js';
+import { clockOf } from '../risk/clock.js';
 import { horizonOf } from '../risk/horizon.js';
 import { addLoad, Load, type LoadInputs } from '../risk/load.js';
 import { NearTrees } from '../risk/near-trees.js';
 import { jointFactor, Openings, stiffnessOf } from '../risk/openings.js';
 import { treeFieldOf } from '../risk/tree-field.js';
 import { WAY_CRUSH, WAY_JOINT, WAY_SLOT } from '../risk/ways.js';
-import type { RoutePipe } from '../model/route.js';
-import type { Site } from '../model/site.js';
 import { trenchDepthFactor } from '../roots/depth.js';
 import { judgement } from '../tables/judgement.js';
 import { pipeRow } from '../tables/pipes.js';

@@ -4,7 +4,10 @@ import { cautionsFor } from '../risk/cautions.js';
 import type { RouteScene } from './scene.js';
 
 /** Cautions that stand beside planned routes: what their deepest trench and their nearest tree call for. */
-export function cautionsOfRoutes(scene: RouteScene, alternatives: readonly RouteAlternative[]): readonly Caution[] {
+export function cautionsOfRoutes(
+  scene: RouteScene,
+  alternatives: readonly RouteAlternative[],
+): readonly Caution[] {
   const depths = alternatives.map(({ depthM }) => depthM?.max ?? null);
   const diameters = new Map(scene.trees.map(({ id, stemDiameterM }) => [id, stemDiameterM]));
   const away = alternatives.flatMap(({ trees }) =>

@@ -96,7 +96,9 @@ export function linesOfRoute(laying: Laying): RouteLines {
   const turns = bends.flatMap((bend, i) =>
     bend.fittings.map((_, k) => fitting(`route-bend-${i + 1}${k > 0 ? `-${k + 1}` : ''}`, 'bend', bend.atM)),
   );
-  const couplings = parts.slice(1).map(({ fromM }, i) => fitting(`route-coupling-${i + 1}`, 'coupling', fromM));
+  const couplings = parts
+    .slice(1)
+    .map(({ fromM }, i) => fitting(`route-coupling-${i + 1}`, 'coupling', fromM));
   return { drains, fittings: [...turns, ...couplings] };
 }
 

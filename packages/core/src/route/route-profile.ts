@@ -64,4 +64,3 @@ export function depthAlong(scene: RouteScene, laid: LaidPipe | null): (stationM:
     return at(i - 1) + t * (at(i) - at(i - 1));
   };
 }
-

@@ -11,7 +11,8 @@ import { holds, type Shape } from './shapes.js';
 export function positionOf(site: Site, place: RoutePlace): LonLat {
   if ('position' in place) {
     const [lon, lat] = place.position;
-    if (!(Math.abs(lon) <= 180 && Math.abs(lat) <= 90)) throw new RangeError(`no such position: ${lon},${lat}`);
+    if (!(Math.abs(lon) <= 180 && Math.abs(lat) <= 90))
+      throw new RangeError(`no such position: ${lon},${lat}`);
     return place.position;
   }
   const { id } = place;
@@ -19,7 +20,8 @@ export function positionOf(site: Site, place: RoutePlace): LonLat {
     site.fittings.find((f) => f.id === id)?.position ??
     site.levels.find((l) => l.id === id)?.position ??
     site.drains.find((d) => d.id === id)?.path.at(-1);
-  if (found === undefined) throw new RangeError(`no fitting, level or drain '${id}' to run a route from or to`);
+  if (found === undefined)
+    throw new RangeError(`no fitting, level or drain '${id}' to run a route from or to`);
   return found;
 }
 
@@ -37,7 +39,8 @@ export function outOfWalls(buildings: readonly Shape[], at: Point): Point {
         const [ax, ay] = [x[i] as number, y[i] as number];
         const [dx, dy] = [(x[i + 1] as number) - ax, (y[i + 1] as number) - ay];
         const length2 = dx * dx + dy * dy;
-        const t = length2 === 0 ? 0 : Math.min(1, Math.max(0, ((at[0] - ax) * dx + (at[1] - ay) * dy) / length2));
+        const t =
+          length2 === 0 ? 0 : Math.min(1, Math.max(0, ((at[0] - ax) * dx + (at[1] - ay) * dy) / length2));
         const d = Math.hypot(at[0] - ax - t * dx, at[1] - ay - t * dy);
         if (best === null || d < best.d) best = { d, x: ax + t * dx, y: ay + t * dy };
       }

@@ -1,5 +1,5 @@
-import { overNodes } from './grid.js';
 import type { RouteGrid } from './grid.js';
+import { overNodes } from './grid.js';
 import { outletLeast } from './route-profile.js';
 import type { RouteScene } from './scene.js';
 import type { SearchFall, Target } from './search.js';
@@ -8,13 +8,10 @@ import type { SearchFall, Target } from './search.js';
 const BARE_SHARE = 0.8;
 
 /** The lattice sees the ground only at its nodes: so much is kept in hand, metres. */
-const IN_HAND_M = 0.03;
+export const IN_HAND_M = 0.03;
 
-/**
- * Fall as the search needs it, with a little in hand; null where too little is known of the ground.
- * @param forgivenM by how much the pipe may be too deep or come out too low.
- */
-export function searchFallOf(scene: RouteScene, grid: RouteGrid, forgivenM = -IN_HAND_M): SearchFall | null {
+/** Fall as the search needs it; null where too little is known of the ground. */
+export function searchFallOf(scene: RouteScene, grid: RouteGrid): SearchFall | null {
   const { kind } = scene.ground.basis;
   if (kind === 'none' || kind === 'one-level') return null;
   const { minCoverM, pipeHeightM, maxDepthM, minFall, bareBeforeOutletM = 0, source } = scene.limits;
@@ -31,15 +28,21 @@ export function searchFallOf(scene: RouteScene, grid: RouteGrid, forgivenM = -IN
   return {
     groundM,
     capM,
-    // what is forgiven, below 0 what is kept in hand
-    floorM: groundM.map((ground) => ground - maxDepthM - forgivenM),
+    floorM: groundM.map((ground) => ground - maxDepthM),
     minFall,
     startM: Math.min(source?.mostM ?? Infinity, at === null ? Infinity : at - leastDepthM),
-    outletM: (target: Target) => {
-      const end = scene.to.find(({ x, y }) => x === target.x && y === target.y);
-      return outletLeast(end) - forgivenM;
-    },
+    outletM: (target: Target) => outletLeast(scene.to.find(({ x, y }) => x === target.x && y === target.y)),
     leastDepthM,
     deeperPerM: scene.costs.deeperPerM,
   };
 }
+
+/**
+ * The same fall with so much forgiven: by how much the pipe may lie too deep or come out too low. Below 0 that much is
+ * kept in hand.
+ */
+export const forgiving = (fall: SearchFall, byM: number): SearchFall => ({
+  ...fall,
+  floorM: fall.floorM.map((floor) => floor - byM),
+  outletM: (target) => fall.outletM(target) - byM,
+});

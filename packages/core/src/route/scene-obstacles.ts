@@ -3,7 +3,7 @@ import type { Plane } from '../geometry/plane.js';
 import type { LonLat, Obstacle, Site } from '../model/site.js';
 import { routeNumbers } from '../tables/route-numbers.js';
 import type { EndDisc, Keepout, PricedArea } from './cost-field.js';
-import { type Edges, distanceToEdges, holds, type Shape, shapeOf, shapeOfEdges } from './shapes.js';
+import { distanceToEdges, type Edges, holds, type Shape, shapeOf, shapeOfEdges } from './shapes.js';
 
 /** A buried service in the plane of a route. */
 export interface Utility {
@@ -82,7 +82,13 @@ function keepoutOf(obstacle: Obstacle, plane: Plane, ends: readonly Point[]): Ke
   if (type !== 'building' && type !== 'pool' && type !== 'wall') return null;
   const closed = obstacle.shape.type === 'area';
   const shape = shapeOf(pathsOf(obstacle), plane, closed);
-  return { id, of: closed ? 'inside' : 'edges', shape, clearanceM, ends: endsAtWall(shape, ends, clearanceM) };
+  return {
+    id,
+    of: closed ? 'inside' : 'edges',
+    shape,
+    clearanceM,
+    ends: endsAtWall(shape, ends, clearanceM),
+  };
 }
 
 function areaM2({ paths }: Shape): number {

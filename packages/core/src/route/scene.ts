@@ -64,7 +64,9 @@ function limitsOf({ limits, pipe, sourceInvertM }: RouteRequest): FallLimits {
   const minCoverM = limits?.minCoverM ?? routeNumbers.minCoverM.value;
   const maxDepthM = limits?.maxDepthM ?? routeNumbers.maxDepthM.value;
   if (!(maxDepthM > minCoverM + pipeHeightM)) {
-    throw new RangeError(`maxDepthM must be more than cover and pipe, ${minCoverM + pipeHeightM} m, got ${maxDepthM}`);
+    throw new RangeError(
+      `maxDepthM must be more than cover and pipe, ${minCoverM + pipeHeightM} m, got ${maxDepthM}`,
+    );
   }
   return {
     minFall: limits?.minFall ?? routeNumbers.minFall.value,
@@ -89,7 +91,8 @@ function leastInvert(
   coveredM: number,
 ): number | null {
   if (request.outletInvertM !== undefined) return request.outletInvertM;
-  const open = 'position' in place || site.fittings.some(({ id, type }) => id === place.id && type === 'outlet');
+  const open =
+    'position' in place || site.fittings.some(({ id, type }) => id === place.id && type === 'outlet');
   return open && groundM !== null ? groundM - coveredM : null;
 }
 
@@ -98,9 +101,12 @@ function assumptionsOf(request: RouteRequest, limits: FallLimits, ground: Ground
   const assume = (name: string, value: number | string, why: string): void => {
     assumed.push({ path: `route/${name}`, value, why });
   };
-  if (request.limits?.minFall === undefined) assume('minFall', limits.minFall, 'an eighth of an inch per foot');
-  if (request.limits?.minCoverM === undefined) assume('minCoverM', limits.minCoverM, 'usual cover under lawn');
-  if (request.limits?.maxDepthM === undefined) assume('maxDepthM', limits.maxDepthM, 'as deep as is dug without a ladder');
+  if (request.limits?.minFall === undefined)
+    assume('minFall', limits.minFall, 'an eighth of an inch per foot');
+  if (request.limits?.minCoverM === undefined)
+    assume('minCoverM', limits.minCoverM, 'usual cover under lawn');
+  if (request.limits?.maxDepthM === undefined)
+    assume('maxDepthM', limits.maxDepthM, 'as deep as is dug without a ladder');
   if (ground.basis.kind === 'none' || ground.basis.kind === 'one-level') {
     assume('ground', 'level', 'no ground levels: whether the line has fall was not looked at');
   }
@@ -149,7 +155,13 @@ export function sceneOf(site: Site, request: RouteRequest): RouteScene {
     to: ends.map(([x, y], i) => ({
       x,
       y,
-      leastInvertM: leastInvert(site, request, request.to[i] as RoutePlace, ground.elevationAt(x, y), limits.minCoverM + limits.pipeHeightM),
+      leastInvertM: leastInvert(
+        site,
+        request,
+        request.to[i] as RoutePlace,
+        ground.elevationAt(x, y),
+        limits.minCoverM + limits.pipeHeightM,
+      ),
     })),
     assumed: assumptionsOf(request, limits, ground),
   };

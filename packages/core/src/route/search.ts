@@ -100,8 +100,7 @@ function leastWay(targets: readonly Target[]): (x: number, y: number) => number 
   const east = Math.max(...targets.map((t) => t.x));
   const south = Math.min(...targets.map((t) => t.y));
   const north = Math.max(...targets.map((t) => t.y));
-  return (x, y) =>
-    Math.hypot(Math.max(0, west - x, x - east), Math.max(0, south - y, y - north));
+  return (x, y) => Math.hypot(Math.max(0, west - x, x - east), Math.max(0, south - y, y - north));
 }
 
 /** State of one search. */
@@ -184,7 +183,8 @@ class Search {
   private tryExits(node: number): void {
     const { fall, lengthPrice = 0 } = this.options;
     for (const { target, cost, lengthM } of this.exits.get(node) ?? []) {
-      if (fall && (this.invertM[node] as number) - fall.minFall * lengthM < fall.outletM(target) - 1e-9) continue;
+      if (fall && (this.invertM[node] as number) - fall.minFall * lengthM < fall.outletM(target) - 1e-9)
+        continue;
       this.end(node, (this.cost[node] as number) + cost + lengthPrice * lengthM, target);
     }
   }
@@ -217,7 +217,9 @@ class Search {
       if (barred?.has(node * moves.length + m)) continue;
       let perMetre = lengthPrice;
       for (let n = 0; n < share.length; n++) {
-        perMetre += (share[n] as number) * (perM[node + (nodeY[n] as number) * columns + (nodeX[n] as number)] as number);
+        perMetre +=
+          (share[n] as number) *
+          (perM[node + (nodeY[n] as number) * columns + (nodeX[n] as number)] as number);
       }
       const lengthM = length * cellM;
       let cost = so + perMetre * lengthM;

@@ -32,7 +32,8 @@ export function shallowLine(
       if (Number.isNaN(ground)) continue;
       invertM = Math.min(invertM, valueAt(grid, fall.capM, x, y));
       const last = i + 2 === points.length && k === parts;
-      if (!last && invertM < valueAt(grid, fall.floorM, x, y) - 1e-9) return { cost: Infinity, endM: -Infinity };
+      if (!last && invertM < valueAt(grid, fall.floorM, x, y) - 1e-9)
+        return { cost: Infinity, endM: -Infinity };
       cost += (fall.deeperPerM * length * Math.max(0, ground - invertM - fall.leastDepthM)) / parts;
     }
   }

@@ -44,7 +44,8 @@ export function shapeOfEdges(paths: readonly Edges[], closed: boolean): Shape {
 
 /** True inside an outline. */
 export function holds(shape: Shape, px: number, py: number): boolean {
-  if (!shape.closed || px < shape.west || px > shape.east || py < shape.south || py > shape.north) return false;
+  if (!shape.closed || px < shape.west || px > shape.east || py < shape.south || py > shape.north)
+    return false;
   let inside = false;
   for (const { x, y } of shape.paths) {
     for (let i = 0, k = x.length - 1; i < x.length; k = i++) {
@@ -69,14 +70,7 @@ export function boxMeets(s: Shape, ax: number, ay: number, bx: number, by: numbe
 }
 
 /** Squared distance from a place to a straight. */
-export function distance2To(
-  px: number,
-  py: number,
-  ax: number,
-  ay: number,
-  bx: number,
-  by: number,
-): number {
+export function distance2To(px: number, py: number, ax: number, ay: number, bx: number, by: number): number {
   const dx = bx - ax;
   const dy = by - ay;
   const length2 = dx * dx + dy * dy;

@@ -1,26 +1,19 @@
 import type { LaidPipe } from '../model/fall.js';
 import type { Assumption } from '../model/issue.js';
-import type { NetworkLine, NetworkOutlet, NetworkSource, PlannedNetwork } from '../model/network.js';
+import type { NetworkLine, PlannedNetwork } from '../model/network.js';
 import type { NetworkFall } from '../model/network-fall.js';
 import type { RoutePlace, RouteRequest } from '../model/route.js';
-import type {
-  NoSharedRoute,
-  SharedRoute,
-  SharedRouteRequest,
-  SharedRouteResult,
-} from '../model/shared-route.js';
+import type { SharedRoute, SharedRouteRequest, SharedRouteResult } from '../model/shared-route.js';
 import type { Site } from '../model/site.js';
 import type { TreeHarm } from '../model/tree-harm.js';
-import { outsideDiameterM } from '../quantities/outside-diameter.js';
 import { cautionsFor } from '../risk/cautions.js';
 import { harmOf } from '../roots/harm.js';
 import { SceneFields } from './field-of-scene.js';
 import { planNetwork } from './network.js';
-import { layNetwork } from './network-fall.js';
-import { pointOnPath, sliceOfPath } from './path-stations.js';
+import { sliceOfPath } from './path-stations.js';
 import { lonLatAt } from './route-line.js';
-import { groundUnder } from './route-profile.js';
 import { type RouteScene, sceneOf } from './scene.js';
+import { type Chosen, type SharedEnds, withFall } from './shared-fall.js';
 import { type SharedPrices, type SizeFor, sharedPrices } from './shared-prices.js';
 import { stretchesOf } from './stretches.js';
 
@@ -47,12 +40,7 @@ function idsOf(places: readonly RoutePlace[], letter: string): string[] {
   return places.map((place, i) => ('id' in place ? place.id : `${letter}${i + 1}`));
 }
 
-interface Ends {
-  readonly sources: readonly NetworkSource[];
-  readonly outlets: readonly NetworkOutlet[];
-}
-
-function endsOf(scene: RouteScene, request: SharedRouteRequest): Ends {
+function endsOf(scene: RouteScene, request: SharedRouteRequest): SharedEnds {
   const count = request.to.length;
   const starts = [scene.from, ...scene.to.slice(count).map(({ x, y }) => [x, y] as const)];
   const names = idsOf(
@@ -73,39 +61,6 @@ function endsOf(scene: RouteScene, request: SharedRouteRequest): Ends {
   };
 }
 
-/** Pipes of all lines; null where too little is known of the ground. */
-function laidLines(
-  scene: RouteScene,
-  request: SharedRouteRequest,
-  ends: Ends,
-  lines: readonly NetworkLine[],
-): NetworkFall | null {
-  const { kind } = scene.ground.basis;
-  if (kind === 'none' || kind === 'one-level') return null;
-  const bounds = [
-    ...ends.outlets.map(({ id }, i) => [id, { leastM: scene.to[i]?.leastInvertM ?? undefined }] as const),
-    ...ends.sources.map(({ id }, i) => [id, { mostM: request.from[i]?.invertMostM }] as const),
-  ];
-  const known = bounds.filter(([, bound]) => Object.values(bound).some((value) => value !== undefined));
-  const { minFall, minCoverM, maxDepthM, bareBeforeOutletM } = scene.limits;
-  return layNetwork(
-    lines.map((line) => ({
-      id: line.id,
-      from: line.from,
-      to: line.to,
-      ...groundUnder(scene, line.points),
-      pipeHeightM: outsideDiameterM(scene.request.pipe.material, line.sizeM),
-    })),
-    {
-      minFall,
-      minCoverM,
-      maxDepthM,
-      ...(bareBeforeOutletM === undefined ? {} : { bareBeforeOutletM }),
-      ends: Object.fromEntries(known) as Record<string, { leastM: number } | { mostM: number }>,
-    },
-  );
-}
-
 function harmTo(scene: RouteScene, lines: readonly NetworkLine[]): TreeHarm[] {
   return harmOf(
     scene.trees,
@@ -118,8 +73,6 @@ function harmTo(scene: RouteScene, lines: readonly NetworkLine[]): TreeHarm[] {
     ),
   );
 }
-
-type Chosen = Pick<PlannedNetwork, 'shape' | 'lines' | 'junctions' | 'lengthM'>;
 
 function routeOf(
   scene: RouteScene,
@@ -154,40 +107,6 @@ function routeOf(
     separate: { lengthM: separate.lengthM, cost: prices.costOf(separate.lines, 0, []) },
     trees: harmTo(scene, chosen.lines),
   };
-}
-
-function noFall(
-  scene: RouteScene,
-  lines: readonly NetworkLine[],
-  fall: Extract<NetworkFall, { kind: 'impossible' }>,
-): NoSharedRoute {
-  const line = lines.find(({ id }) => id === fall.line) as NetworkLine;
-  return {
-    reason: 'no-fall',
-    shortfallM: fall.shortfallM,
-    line: fall.line,
-    at: lonLatAt(scene.plane, pointOnPath(line.points, fall.atM)),
-    remedies: fall.remedies,
-  };
-}
-
-/** The network if it falls, else separate lines if they do, else why not. */
-function withFall(
-  scene: RouteScene,
-  request: SharedRouteRequest,
-  ends: Ends,
-  network: PlannedNetwork,
-): { readonly chosen: Chosen; readonly fall: NetworkFall | null } | NoSharedRoute {
-  const fall = laidLines(scene, request, ends, network.lines);
-  if (fall?.kind !== 'impossible') return { chosen: network, fall };
-  const { lines, lengthM } = network.separate;
-  const apart = laidLines(scene, request, ends, lines);
-  if (apart?.kind !== 'impossible') {
-    return { chosen: { shape: 'separate', lines, junctions: [], lengthM }, fall: apart };
-  }
-  return apart.shortfallM < fall.shortfallM
-    ? noFall(scene, lines, apart)
-    : noFall(scene, network.lines, fall);
 }
 
 function cautionsOf(scene: RouteScene, route: SharedRoute | null): SharedRouteResult['cautions'] {

@@ -1,6 +1,6 @@
 import type { Point } from '../geometry/disc-less-strip.js';
-import type { CostField } from './cost-field.js';
 import { type Corner, cheapestChain, withoutStraights } from './cheapest-chain.js';
+import type { CostField } from './cost-field.js';
 import { type Guides, guided, guidesOf } from './guides.js';
 
 export interface SmoothOptions {
@@ -11,7 +11,7 @@ export interface SmoothOptions {
 
 /** Furthest a vertex is moved at once, in cells, and the least, metres. */
 const FIRST_STEP_CELLS = 2;
-const LAST_STEP_M = 0.008;
+const LAST_STEP_M = 0.015;
 /** A change counts from this share of the whole cost on. */
 const WORTH = 1e-7;
 /** A vertex more must save this share. */
@@ -21,6 +21,8 @@ const MOST_VERTICES = 60;
 /** Steps by which neighbours of a vertex that was taken out are moved, metres. */
 const FIRST_MEND_M = 2;
 const LAST_MEND_M = 0.05;
+/** Vertices are taken out to mend the path as long as it is moved by more than this at once, metres. */
+const MEND_FROM_M = 0.2;
 /** Rounds at one step before it is halved. */
 const ROUNDS = 6;
 
@@ -132,8 +134,7 @@ class Smoother {
   thin(): void {
     const { corner } = this.options;
     const points = withoutStraights(this.points);
-    if (points.length < 3) return this.take(points);
-    const kept = cheapestChain(points, (a, b) => this.straight(a, b), corner);
+    const kept = points.length < 3 ? points : cheapestChain(points, (a, b) => this.straight(a, b), corner);
     if (kept !== null) this.take(kept);
   }
 
@@ -255,7 +256,7 @@ class Smoother {
         if (!changed) break;
       }
       if (step <= LAST_MEND_M) continue;
-      if (this.options.corner) this.mend();
+      if (this.options.corner && step > MEND_FROM_M) this.mend();
       this.cut();
       this.bend(step);
     }

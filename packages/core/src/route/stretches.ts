@@ -2,11 +2,11 @@ import { chordOf } from '../geometry/chord.js';
 import type { Point } from '../geometry/disc-less-strip.js';
 import type { RouteCrossing, RouteStretch, RouteSurface, RouteWay } from '../model/route.js';
 import { routeNumbers } from '../tables/route-numbers.js';
-import { addCrossings, distanceToEdges, holds } from './shapes.js';
 import type { RouteScene } from './scene.js';
 import type { SurfaceArea } from './scene-obstacles.js';
 import { handDigOf } from './scene-trees.js';
 import { nearTrunk } from './scene-weights.js';
+import { addCrossings, distanceToEdges, holds } from './shapes.js';
 
 /** Stretches shorter than this are one with their neighbour, metres. */
 const LEAST_M = 0.05;
@@ -117,7 +117,10 @@ export function crossingsOf(scene: RouteScene, points: readonly Point[]): RouteC
           const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
           const hits: number[] = [];
           addCrossings({ ...shape, paths: [edge] }, ...a, ...b, hits);
-          const [ux, uy] = [(edge.x[1] as number) - (edge.x[0] as number), (edge.y[1] as number) - (edge.y[0] as number)];
+          const [ux, uy] = [
+            (edge.x[1] as number) - (edge.x[0] as number),
+            (edge.y[1] as number) - (edge.y[0] as number),
+          ];
           const cross = Math.abs(ux * (b[1] - a[1]) - uy * (b[0] - a[0])) / (Math.hypot(ux, uy) * length);
           for (const t of hits) {
             const angleDegrees = (Math.asin(Math.min(1, cross)) * 180) / Math.PI;

@@ -1,7 +1,7 @@
 import type { PriceList, PriceTerms } from '../model/prices.js';
 import type { Quantity } from '../model/quantity.js';
-import type { Choice, GardenEffect, LimitCode, OwnerLimits, Recurring, TreeEffect } from '../model/works.js';
 import type { TreeHarm } from '../model/tree-harm.js';
+import type { Choice, GardenEffect, OwnerLimits, Recurring, TreeEffect } from '../model/works.js';
 import { priceQuantities } from '../prices/price-quantities.js';
 import { quantitiesOf } from '../quantities/quantities-of.js';
 import type { QuantityUnits } from '../quantities/wording.js';
@@ -11,40 +11,16 @@ import { harmOf } from '../roots/harm.js';
 import { judgement } from '../tables/judgement.js';
 import { stoppagesFrom } from './assumptions.js';
 import { choiceName, wordEffect, wordReasons } from './choice-words.js';
+import { breaksOf, forbidsDigging } from './limits.js';
 import { type Case, type ExtraCode, extra, type Plan } from './plan.js';
-import { troubleValue, visitsValue } from './present-value.js';
-import { MOST_YEARS, type StretchOdds, stretchOdds, withRate } from './stretch-odds.js';
+import { type StretchOdds, stretchOdds, withRate } from './stretch-odds.js';
+import { type Assessed, type EventCosts, type Terms, totalOf, valueUnder } from './value-under.js';
 
 /** Prices and terms of a comparison. */
 export interface Pricing {
   readonly list: PriceList;
   readonly terms: PriceTerms;
   readonly units: QuantityUnits;
-}
-
-/** What events cost, from the price list; null where a price is missing. */
-export interface EventCosts {
-  /** New roots come in. */
-  readonly entry: number | null;
-  /** Something known stops the line. */
-  readonly stoppage: number | null;
-}
-
-/** A choice with what its present value is made of, so that it can be worked out again for other numbers. */
-export interface Assessed {
-  readonly choice: Choice;
-  readonly expectedBy: readonly number[];
-  /** Stoppages a year from what stays in the pipe and between clearings. */
-  readonly ratePerYear: number;
-}
-
-/** Numbers under which a present value is taken. */
-export interface Terms {
-  readonly horizonYears: number;
-  readonly discountRate: number;
-  readonly nowFactor: number;
-  readonly troubleFactor: number;
-  readonly rootFactor: number;
 }
 
 /** Years of the curve that is handed on for drawing. */
@@ -76,12 +52,9 @@ function harmBy(c: Case, { stretches }: Plan): TreeHarm[] {
   return harmOf(c.around.trees, stretches).filter(({ rule }) => rule !== 'clear');
 }
 
-/** To replace a pipe in its old trench cuts what has grown back since: the share lost alone forbids nothing. */
-const forbids = ({ reasons }: TreeHarm): boolean => reasons.includes('inside-3-diameters');
-
 function treeEffect(plan: Plan, harm: readonly TreeHarm[]): TreeEffect {
   if (plan.felled !== null) return 'tree-goes';
-  if (harm.some(forbids)) return 'must-not';
+  if (harm.some(forbidsDigging)) return 'must-not';
   if (harm.some(({ rule }) => rule === 'arborist' || rule === 'no-dig')) return 'arborist-says';
   return harm.length > 0 ? 'few-roots-cut' : 'none';
 }
@@ -140,42 +113,6 @@ function rateOf(c: Case, { left, visits }: Plan, recurring: readonly Recurring[]
   return stays + c.assumed['stoppages-between-clearings'] / first.everyYears;
 }
 
-/** Present value and its parts under some terms; null where a price is missing. */
-export function valueOf(
-  { choice, expectedBy, ratePerYear }: Assessed,
-  costs: EventCosts,
-  terms: Terms,
-): { now: number; recurring: number; trouble: number } | null {
-  const { horizonYears, discountRate, nowFactor, troubleFactor, rootFactor } = terms;
-  if (choice.now === null || costs.entry === null || costs.stoppage === null) return null;
-  if (choice.recurring.some(({ each }) => each === null)) return null;
-  const recurring = choice.recurring.reduce(
-    (sum, { each, everyYears }) => sum + visitsValue(each as number, everyYears, discountRate, horizonYears),
-    0,
-  );
-  const last = Math.min(MOST_YEARS, expectedBy.length - 1);
-  const at = (year: number): number => rootFactor * (expectedBy[Math.min(last, year)] as number);
-  // where nobody looks, whatever comes in goes on until it stops the line
-  const each = choice.recurring.length === 0 ? costs.stoppage : costs.entry;
-  const entries = troubleValue(each, at, discountRate, horizonYears);
-  const stoppages = troubleValue(costs.stoppage, (year) => ratePerYear * year, discountRate, horizonYears);
-  return { now: nowFactor * choice.now, recurring, trouble: troubleFactor * (entries + stoppages) };
-}
-
-export const totalOf = (parts: { now: number; recurring: number; trouble: number } | null): number | null =>
-  parts === null ? null : parts.now + parts.recurring + parts.trouble;
-
-function breaksOf(limits: OwnerLimits, choice: Choice, harm: readonly TreeHarm[]): LimitCode[] {
-  const { mostNow, mostChance10, keepTrees = true, noTrench = false } = limits;
-  const broken: LimitCode[] = [];
-  if (mostNow !== undefined && (choice.now ?? 0) > mostNow) broken.push('most-now');
-  if (mostChance10 !== undefined && (choice.chance?.['10'].likely ?? 1) > mostChance10) broken.push('most-chance-10');
-  if (keepTrees && choice.tree.felled !== null) broken.push('keep-trees');
-  if (keepTrees && harm.some(forbids)) broken.push('tree-must-stand');
-  if (noTrench && choice.digs.some(({ bored }) => !bored)) broken.push('no-trench');
-  return broken;
-}
-
 function notPossible(plan: Plan): Assessed {
   return {
     choice: {
@@ -213,7 +150,11 @@ export interface AssessOptions {
 }
 
 /** A plan with its quantities, price, odds, what recurs, and present value. */
-export function assess(c: Case, plan: Plan, { pricing, limits, scoring, costs, terms }: AssessOptions): Assessed {
+export function assess(
+  c: Case,
+  plan: Plan,
+  { pricing, limits, scoring, costs, terms }: AssessOptions,
+): Assessed {
   if (!plan.possible) return notPossible(plan);
   const harm = harmBy(c, plan);
   const quantities = billOf(c, plan, harm, pricing);
@@ -236,7 +177,10 @@ export function assess(c: Case, plan: Plan, { pricing, limits, scoring, costs, t
     priced,
     now: priced.missing.length > 0 ? null : Number(priced.total),
     recurring,
-    chance: { '10': withRate(odds.chance['10'], 10 * ratePerYear), '25': withRate(odds.chance['25'], 25 * ratePerYear) },
+    chance: {
+      '10': withRate(odds.chance['10'], 10 * ratePerYear),
+      '25': withRate(odds.chance['25'], 25 * ratePerYear),
+    },
     curve: CURVE_YEARS.map((yearsAhead) => ({
       yearsAhead,
       chance: chanceOf((odds.expectedBy[yearsAhead] as number) + ratePerYear * yearsAhead),
@@ -248,7 +192,7 @@ export function assess(c: Case, plan: Plan, { pricing, limits, scoring, costs, t
     effect: wordEffect(effect, garden),
   };
   const assessed = { choice: bare, expectedBy: odds.expectedBy, ratePerYear };
-  const parts = valueOf(assessed, costs, terms);
+  const parts = valueUnder(assessed, costs, terms);
   const breaks = breaksOf(limits, bare, harm);
   return { ...assessed, choice: { ...bare, breaks, parts, presentValue: totalOf(parts) } };
 }

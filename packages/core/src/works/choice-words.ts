@@ -18,7 +18,6 @@ const REASONS: Readonly<Record<ChoiceReason, string>> = {
   'full-cannot-be-cleared': 'a line full of roots cannot be cleared, only replaced or moved',
   'crushed-cannot-be-cleared': 'a crushed line cannot be cleared, only replaced or moved',
   'cutting-does-not-mend-shape': 'no roots were seen, and cutting mends no sag or offset',
-  'nothing-seen-to-clear': 'there is nothing to clear',
   'full-cannot-be-lined': 'no liner goes through a line full of roots',
   'lost-shape-cannot-be-lined': 'a liner takes the shape of the pipe, and that one has lost it',
   'corrugated-cannot-be-lined': 'a liner does not bond to this wall',
@@ -35,7 +34,6 @@ const REASONS: Readonly<Record<ChoiceReason, string>> = {
   'barrier-too-near-stem': 'its trench would lie within three trunk diameters of the stem',
   'pipe-stays-blocked': 'the pipe would stay as blocked as it is',
   'no-low-spot': 'no sag seen and no water said to stand here',
-  'tree-forbids-digging': 'it would be dug within three trunk diameters of a stem',
   'size-not-known': 'the size of the pipe is not known',
   'nothing-is-done': 'nothing is done and nobody looks',
   'leaves-it-blocked': 'it stays blocked',
@@ -80,4 +78,5 @@ export const wordReasons = (reasons: readonly ChoiceReason[]): string =>
   reasons.map((reason) => REASONS[reason]).join('; ');
 
 /** English: what it does to tree and garden. */
-export const wordEffect = (tree: TreeEffect, garden: GardenEffect): string => `${TREES[tree]}; ${GARDEN[garden]}`;
+export const wordEffect = (tree: TreeEffect, garden: GardenEffect): string =>
+  `${TREES[tree]}; ${GARDEN[garden]}`;

@@ -8,7 +8,7 @@ import { seenContextOf } from '../risk/seen-context.js';
 import { zonesOfTree } from '../risk/tree-zones.js';
 import { yearOf } from '../units/calendar.js';
 import { fromInches } from '../units/length.js';
-import { type Assessed, type AssessOptions, assess, eventCostsOf } from './assess.js';
+import { type AssessOptions, assess, eventCostsOf } from './assess.js';
 import { type Assumed, assumedWith, listAssumptions } from './assumptions.js';
 import { barrier } from './choices/barrier.js';
 import { basinForWye } from './choices/basin-for-wye.js';
@@ -27,6 +27,7 @@ import type { Case, Plan } from './plan.js';
 import { siteAround } from './site-around.js';
 import { stretchOf, targetOf, type WorkRequest } from './stretch.js';
 import { switchesOf } from './switches.js';
+import type { Assessed } from './value-under.js';
 
 /** Welds let fewer roots through than any other joint that a yard crew makes (see the table of joints). */
 const BETTER_PIPE = 'pvc-sch40';
@@ -36,7 +37,8 @@ const USUAL_SIZE_M = fromInches(4);
 function caseOf(whole: Site, request: WorkRequest, options: DecideOptions, assumed: Assumed): Case {
   const nowYear = yearOf(options.asOf);
   if (nowYear === undefined) throw new RangeError(`asOf must be an ISO date, got '${options.asOf}'`);
-  const id = 'segment' in request ? request.segment.slice(0, request.segment.lastIndexOf('/')) : request.drain;
+  const id =
+    'segment' in request ? request.segment.slice(0, request.segment.lastIndexOf('/')) : request.drain;
   const drain = whole.drains.find((other) => other.id === id);
   const seen = seenContextOf(drain === undefined ? whole : siteAround(whole, drain), options);
   const { context } = seen;
@@ -116,7 +118,11 @@ export function decide(site: Site, request: WorkRequest, options: DecideOptions)
   const shared: AssessOptions = {
     pricing,
     limits,
-    scoring: { asOf, ...(segmentM === undefined ? {} : { segmentM }), ...(learned === undefined ? {} : { learned }) },
+    scoring: {
+      asOf,
+      ...(segmentM === undefined ? {} : { segmentM }),
+      ...(learned === undefined ? {} : { learned }),
+    },
     costs: eventCostsOf(c, pricing),
     terms: { horizonYears, discountRate, nowFactor: 1, troubleFactor: 1, rootFactor: 1 },
   };

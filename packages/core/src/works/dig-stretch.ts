@@ -1,12 +1,12 @@
-import { nearestOn, pointAt, sliceOf } from '../geometry/polyline.js';
 import { xOf, yOf } from '../geometry/plane.js';
+import { nearestOn, pointAt, sliceOf } from '../geometry/polyline.js';
 import { depthAt, type LineModel } from '../line/line-model.js';
 import type { Bedding, Dig, DigFitting, DigSurface } from '../model/dig.js';
 import type { TreeZones } from '../model/result.js';
 import type { Site } from '../model/site.js';
 import { outsideDiameterM } from '../quantities/outside-diameter.js';
 import { trenchWidthM } from '../quantities/trench-width.js';
-import type { HarmTree, Stretch as HarmStretch } from '../roots/harm.js';
+import type { Stretch as HarmStretch, HarmTree } from '../roots/harm.js';
 import { noDigRadius } from '../roots/protection.js';
 import { holds, type Shape, shapeOf } from '../route/shapes.js';
 import type { MaterialKey } from '../tables/pipe-row.js';
@@ -67,7 +67,13 @@ interface Step {
   readonly way: Way;
 }
 
-function stepAt(around: Surroundings, fromM: number, toM: number, halfWidthM: number, diameters: number): Step {
+function stepAt(
+  around: Surroundings,
+  fromM: number,
+  toM: number,
+  halfWidthM: number,
+  diameters: number,
+): Step {
   const [x, y] = pointAt(around.line.polyline, (fromM + toM) / 2);
   const under = (shapes: readonly Shape[]): boolean => shapes.some((shape) => holds(shape, x, y));
   let way: Way = under(around.built) ? 'bored' : 'machine';
@@ -80,14 +86,21 @@ function stepAt(around: Surroundings, fromM: number, toM: number, halfWidthM: nu
 }
 
 /** Steps that are alike and follow one another as one. */
-function stepsOf(around: Surroundings, fromM: number, toM: number, halfWidthM: number, diameters: number): Step[] {
+function stepsOf(
+  around: Surroundings,
+  fromM: number,
+  toM: number,
+  halfWidthM: number,
+  diameters: number,
+): Step[] {
   const count = Math.max(1, Math.ceil((toM - fromM) / STEP_M - 1e-9));
   const at = (i: number): number => (i === count ? toM : fromM + ((toM - fromM) * i) / count);
   const steps: Step[] = [];
   for (let i = 0; i < count; i++) {
     const step = stepAt(around, at(i), at(i + 1), halfWidthM, diameters);
     const last = steps[steps.length - 1];
-    if (last?.surface === step.surface && last.way === step.way) steps[steps.length - 1] = { ...last, toM: step.toM };
+    if (last?.surface === step.surface && last.way === step.way)
+      steps[steps.length - 1] = { ...last, toM: step.toM };
     else steps.push(step);
   }
   return steps;

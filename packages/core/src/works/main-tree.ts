@@ -1,8 +1,8 @@
-import { nearestOn } from '../geometry/polyline.js';
 import { xOf, yOf } from '../geometry/plane.js';
+import { nearestOn } from '../geometry/polyline.js';
 import type { TreeZones } from '../model/result.js';
-import { addLoad, Load } from '../risk/load.js';
 import { prepareLine } from '../risk/context.js';
+import { addLoad, Load } from '../risk/load.js';
 import type { SeenContext } from '../risk/seen-context.js';
 import { zonesOfTree } from '../risk/tree-zones.js';
 import type { Stretch } from './stretch.js';
@@ -37,5 +37,12 @@ export function mainTreeOf({ context }: SeenContext, { line, fromM, toM }: Stret
   const zones = zonesOfTree(context, prepared.near.numbers()[best] as number);
   const [x, y] = [xOf(line.plane, zones.lon), yOf(line.plane, zones.lat)];
   const { station, distance } = nearestOn(line.polyline, x, y, fromM, toM);
-  return { zones, share: (load.byTree[best] as number) / load.total, x, y, atM: station, distanceM: distance };
+  return {
+    zones,
+    share: (load.byTree[best] as number) / load.total,
+    x,
+    y,
+    atM: station,
+    distanceM: distance,
+  };
 }

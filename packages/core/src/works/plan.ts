@@ -9,8 +9,8 @@ import type { Assumed } from './assumptions.js';
 import type { Surroundings } from './dig-stretch.js';
 import type { MainTree } from './main-tree.js';
 import type { NewRoute } from './options.js';
-import type { OddsPart } from './stretch-odds.js';
 import type { Stretch, TroubleSlice } from './stretch.js';
+import type { OddsPart } from './stretch-odds.js';
 
 /** Everything that the choices are made from. */
 export interface Case {

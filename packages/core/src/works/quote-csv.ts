@@ -5,8 +5,21 @@ const HEADING = ['option', 'code', 'text', 'quantity', 'unit', 'price', 'total',
 
 const money = (text: string | null): CsvCell => (text === null ? null : Number(text));
 
-function rowsOf({ name, items, subtotal, margin, tax, total, missing }: QuoteOption, currency: string): CsvCell[][] {
-  const sum = (text: string, amount: string): CsvCell[] => [name, null, text, null, null, null, money(amount), currency, null];
+function rowsOf(
+  { name, items, subtotal, margin, tax, total, missing }: QuoteOption,
+  currency: string,
+): CsvCell[][] {
+  const sum = (text: string, amount: string): CsvCell[] => [
+    name,
+    null,
+    text,
+    null,
+    null,
+    null,
+    money(amount),
+    currency,
+    null,
+  ];
   return [
     ...items.map((item): CsvCell[] => [
       name,

@@ -6,6 +6,7 @@ import type { RouteResult } from '../model/route.js';
 import type { Choice, ChoiceId, DecideResult } from '../model/works.js';
 import { demoPrices } from '../prices/demo-prices.js';
 import { priceQuantities } from '../prices/price-quantities.js';
+import { alongWords, type QuantityUnits } from '../quantities/wording.js';
 
 /** Something that can be offered: what is done, and what it takes. */
 export interface Offer {
@@ -53,11 +54,11 @@ export function offersOfChoices(decided: DecideResult, ids?: readonly ChoiceId[]
 }
 
 /** Routes to offer, as they were planned. */
-export const offersOfRoutes = ({ alternatives }: RouteResult): Offer[] =>
+export const offersOfRoutes = ({ alternatives }: RouteResult, units: QuantityUnits = 'metric'): Offer[] =>
   alternatives.slice(0, MOST_OFFERS).map(({ id, name, lengthM, bends, priced }) => ({
     id,
     name,
-    scope: `new line of ${lengthM.toFixed(1)} m with ${bends} ${bends === 1 ? 'bend' : 'bends'}`,
+    scope: `new line of ${alongWords(lengthM, units)} with ${bends} ${bends === 1 ? 'bend' : 'bends'}`,
     quantities: priced.lines.map(({ from }) => from),
   }));
 

@@ -1,5 +1,5 @@
-import { pointAt } from '../geometry/polyline.js';
 import { lonLatOf } from '../geometry/plane.js';
+import { pointAt } from '../geometry/polyline.js';
 import type { LineModel, PlacedFitting } from '../line/line-model.js';
 import type { DigFitting } from '../model/dig.js';
 import type { Drain, Fitting, FittingType, Site } from '../model/site.js';
@@ -14,7 +14,16 @@ const AT_M = 0.3;
 /** Fittings at which a line may end without a coupling to another pipe. */
 const ENDS: readonly FittingType[] = ['basin', 'cleanout', 'downspout', 'outlet', 'cap'];
 /** Fittings that go out with the pipe and come back new. */
-const BOUGHT_AGAIN: readonly FittingType[] = ['wye', 'tee', 'bend', 'reducer', 'cleanout', 'downspout', 'outlet', 'cap'];
+const BOUGHT_AGAIN: readonly FittingType[] = [
+  'wye',
+  'tee',
+  'bend',
+  'reducer',
+  'cleanout',
+  'downspout',
+  'outlet',
+  'cap',
+];
 /** Fittings at which another line comes in, that a basin can stand for. */
 export const BRANCHES: readonly FittingType[] = ['wye', 'tee'];
 
@@ -46,7 +55,10 @@ function newFittings(c: Case, { fromM, toM }: Piece, basins: boolean): WorkFitti
   const { line } = c.stretch;
   const ends = [endFitting(c, fromM, basins), endFitting(c, toM, basins)].filter((end) => end !== null);
   const inside = line.fittings
-    .filter(({ stationM, type }) => BOUGHT_AGAIN.includes(type) && stationM >= fromM - 0.01 && stationM <= toM + 0.01)
+    .filter(
+      ({ stationM, type }) =>
+        BOUGHT_AGAIN.includes(type) && stationM >= fromM - 0.01 && stationM <= toM + 0.01,
+    )
     .filter(({ id }) => !ends.some(({ replaces }) => replaces === id))
     .map(({ id, type, stationM }): WorkFitting => {
       const asBasin = basins && BRANCHES.includes(type) && meetings(c, stationM, stationM).length > 0;

@@ -61,7 +61,7 @@ function eventOf(look: SeasonLook, asOfMs: number, units: SeasonUnits): string[]
   const what = look.known
     ? 'Trouble was seen here before and not dealt with.'
     : `Chance of roots at the likeliest place: ${chance}.`;
-  const due = look.day === null ? `Due in ${look.due}; no day given yet.` : `Due by ${look.due}.`;
+  const due = look.overdue ? 'Due already.' : `Due by ${look.due}.`;
   return [
     'BEGIN:VEVENT',
     `UID:${escaped(look.uid)}`,

@@ -1,12 +1,14 @@
+import type { Issue } from '../model/issue.js';
 import type { LearnedModel } from '../model/learned.js';
 import type { RankResult, SegmentResult } from '../model/result.js';
 import type { SeasonLook, SeasonResult } from '../model/season.js';
-import type { Issue } from '../model/issue.js';
 import type { Site } from '../model/site.js';
 import { cautionsFor } from '../risk/cautions.js';
+import type { RankOptions } from '../risk/context.js';
 import { seedFrom } from '../risk/draws.js';
 import { rank } from '../risk/rank.js';
 import { yearOf } from '../units/calendar.js';
+import { overdueSegments } from './overdue.js';
 import { spreadOver } from './spread-over-days.js';
 
 /** One client's site. */
@@ -52,7 +54,12 @@ const pushOf = ({ drainId, reach }: SegmentResult): string => `${drainId}\n${rea
 const worstFirst = (a: SegmentResult, b: SegmentResult): number =>
   Number(b.known !== null) - Number(a.known !== null) || b.score - a.score;
 
-function lookOf(site: SeasonSite, due: readonly SegmentResult[], dueMonth: string): SeasonLook {
+function lookOf(
+  site: SeasonSite,
+  due: readonly SegmentResult[],
+  dueMonth: string,
+  overdue: boolean,
+): SeasonLook {
   const ordered = [...due].sort((a, b) => a.reach.atM - b.reach.atM);
   const likeliest = [...due].sort(worstFirst)[0] as SegmentResult;
   const { drainId, drainName, reach } = likeliest;
@@ -63,6 +70,7 @@ function lookOf(site: SeasonSite, due: readonly SegmentResult[], dueMonth: strin
     drainName,
     segmentIds: ordered.map(({ id }) => id),
     due: dueMonth,
+    overdue,
     day: null,
     from: reach.from,
     fromName: reach.fromName,
@@ -77,16 +85,29 @@ function lookOf(site: SeasonSite, due: readonly SegmentResult[], dueMonth: strin
 }
 
 /** Looks of one site that fall due, one for each push of the camera. */
-function looksOf(site: SeasonSite, { segments }: RankResult, asOf: string, until: string): SeasonLook[] {
-  const month = monthOf(asOf).slice(5);
+function looksOf(
+  site: SeasonSite,
+  options: RankOptions,
+  { segments }: RankResult,
+  until: string,
+): SeasonLook[] {
+  const now = monthOf(options.asOf);
+  const overdue = overdueSegments(site.site, options);
+  const dueOf = ({ id, nextLook }: SegmentResult): string =>
+    overdue.has(id) ? now : `${nextLook}-${now.slice(5)}`;
   const pushes = new Map<string, SegmentResult[]>();
   for (const segment of segments) {
-    if (`${segment.nextLook}-${month}` > until) continue;
+    if (dueOf(segment) > until) continue;
     pushes.set(pushOf(segment), [...(pushes.get(pushOf(segment)) ?? []), segment]);
   }
   return [...pushes.values()].map((due) => {
-    const first = due.map(({ nextLook }) => nextLook).sort()[0] as string;
-    return lookOf(site, due, `${first}-${month}`);
+    const first = due.map(dueOf).sort()[0] as string;
+    return lookOf(
+      site,
+      due,
+      first,
+      due.some(({ id }) => overdue.has(id)),
+    );
   });
 }
 
@@ -115,18 +136,19 @@ function checked({ asOf, until, days = [], looksPerDay = LOOKS_PER_DAY }: Season
 export function seasonOf(sites: readonly SeasonSite[], options: SeasonOptions): SeasonResult {
   const { until, days, looksPerDay } = checked(options);
   const { asOf, horizonYears, segmentM, learned } = options;
+  const scoring: RankOptions = {
+    asOf,
+    ...(horizonYears === undefined ? {} : { horizonYears }),
+    ...(segmentM === undefined ? {} : { segmentM }),
+    ...(learned === undefined ? {} : { learned }),
+  };
   const issues: Issue[] = [];
   let years = 0;
   const looks = sites.flatMap((site) => {
-    const ranked = rank(site.site, {
-      asOf,
-      ...(horizonYears === undefined ? {} : { horizonYears }),
-      ...(segmentM === undefined ? {} : { segmentM }),
-      ...(learned === undefined ? {} : { learned }),
-    });
+    const ranked = rank(site.site, scoring);
     issues.push(...ranked.issues);
     years = ranked.horizonYears;
-    return looksOf(site, ranked, asOf, until);
+    return looksOf(site, scoring, ranked, until);
   });
   const placed = spreadOver(looks, days, looksPerDay);
   return {

@@ -2,7 +2,10 @@ import type { SeasonLook } from '../model/season.js';
 
 /** Known trouble first, then what is due first, then the likelier. */
 const pressing = (a: SeasonLook, b: SeasonLook): number =>
-  Number(b.known) - Number(a.known) || a.due.localeCompare(b.due) || b.chance - a.chance || (a.uid < b.uid ? -1 : 1);
+  Number(b.known) - Number(a.known) ||
+  a.due.localeCompare(b.due) ||
+  b.chance - a.chance ||
+  (a.uid < b.uid ? -1 : 1);
 
 /** Looks by site, the most pressing site first, and its looks from one way in to the next. */
 function bySite(looks: readonly SeasonLook[]): SeasonLook[][] {
@@ -32,7 +35,11 @@ function inWholeVisits(sites: readonly SeasonLook[][], perDay: number, most: num
  * are too few for that, one look after the other.
  * @param days ISO dates, sorted; with none, no look gets a day.
  */
-export function spreadOver(looks: readonly SeasonLook[], days: readonly string[], looksPerDay: number): SeasonLook[] {
+export function spreadOver(
+  looks: readonly SeasonLook[],
+  days: readonly string[],
+  looksPerDay: number,
+): SeasonLook[] {
   const sites = bySite(looks);
   const ordered = sites.flat();
   if (days.length === 0) return ordered;

@@ -34,7 +34,12 @@ export interface Stretch {
   readonly gravest: TroubleSlice | null;
 }
 
-function slicesOf(line: LineModel, findings: readonly PlacedFinding[], fromM: number, toM: number): TroubleSlice[] {
+function slicesOf(
+  line: LineModel,
+  findings: readonly PlacedFinding[],
+  fromM: number,
+  toM: number,
+): TroubleSlice[] {
   if (findings.length === 0) return [];
   const count = Math.max(1, Math.ceil((toM - fromM) / SLICE_M));
   const step = (toM - fromM) / count;
@@ -56,7 +61,8 @@ export const metresSeen = ({ slices }: Stretch, seen: readonly Seen[]): number =
     .reduce((sum, slice) => sum + slice.toM - slice.fromM, 0);
 
 function placeOf(site: Site, { context }: SeenContext, request: WorkRequest): [number, number, number] {
-  const drainId = 'segment' in request ? request.segment.slice(0, request.segment.lastIndexOf('/')) : request.drain;
+  const drainId =
+    'segment' in request ? request.segment.slice(0, request.segment.lastIndexOf('/')) : request.drain;
   const number = site.drains.findIndex(({ id }) => id === drainId);
   if (number < 0) throw new RangeError(`there is no line '${drainId}'`);
   const line = context.lines.at(number);
@@ -68,7 +74,9 @@ function placeOf(site: Site, { context }: SeenContext, request: WorkRequest): [n
   const fromM = Math.max(0, Math.min(request.fromM ?? 0, request.toM ?? line.lengthM));
   const toM = Math.min(line.lengthM, Math.max(request.fromM ?? 0, request.toM ?? line.lengthM));
   if (!(toM - fromM > 0)) {
-    throw new RangeError(`line '${drainId}' is ${line.lengthM.toFixed(2)} m long: ${fromM} to ${toM} m is no stretch of it`);
+    throw new RangeError(
+      `line '${drainId}' is ${line.lengthM.toFixed(2)} m long: ${fromM} to ${toM} m is no stretch of it`,
+    );
   }
   return [number, fromM, toM];
 }

@@ -1,13 +1,17 @@
 import type { ChoiceId, Switch } from '../model/works.js';
-import { type Assessed, type EventCosts, type Terms, totalOf, valueOf } from './assess.js';
 import { MOST_YEARS } from './stretch-odds.js';
+import { type Assessed, type EventCosts, type Terms, totalOf, valueUnder } from './value-under.js';
 
 /** The choice of the lowest present value; null where none has one. */
-export function cheapest(eligible: readonly Assessed[], costs: EventCosts, termsOf: (id: ChoiceId) => Terms): ChoiceId | null {
+export function cheapest(
+  eligible: readonly Assessed[],
+  costs: EventCosts,
+  termsOf: (id: ChoiceId) => Terms,
+): ChoiceId | null {
   let best: ChoiceId | null = null;
   let least = Infinity;
   for (const assessed of eligible) {
-    const value = totalOf(valueOf(assessed, costs, termsOf(assessed.choice.id)));
+    const value = totalOf(valueUnder(assessed, costs, termsOf(assessed.choice.id)));
     if (value !== null && value < least - 1e-9) {
       least = value;
       best = assessed.choice.id;
@@ -69,7 +73,11 @@ function answer(question: Question, winnerAt: (value: number) => ChoiceId | null
   const found = range
     .filter((end) => end !== value)
     .flatMap((end) => switchTowards(end, question, winnerAt, now) ?? [])
-    .sort((a, b) => Math.abs(Math.log((a.at + 1e-9) / (value + 1e-9))) - Math.abs(Math.log((b.at + 1e-9) / (value + 1e-9))));
+    .sort(
+      (a, b) =>
+        Math.abs(Math.log((a.at + 1e-9) / (value + 1e-9))) -
+        Math.abs(Math.log((b.at + 1e-9) / (value + 1e-9))),
+    );
   return { what, value, range, at: found[0]?.at ?? null, becomes: found[0]?.becomes ?? null };
 }
 
@@ -77,7 +85,12 @@ function answer(question: Question, winnerAt: (value: number) => ChoiceId | null
  * What would change the answer: each number varied alone, everything worked out again, until another choice has the
  * lowest present value. Limits of the owner stay as they are.
  */
-export function switchesOf(eligible: readonly Assessed[], costs: EventCosts, terms: Terms, now: ChoiceId): Switch[] {
+export function switchesOf(
+  eligible: readonly Assessed[],
+  costs: EventCosts,
+  terms: Terms,
+  now: ChoiceId,
+): Switch[] {
   const questions: Question[] = [
     {
       what: 'horizon-years',
@@ -98,7 +111,12 @@ export function switchesOf(eligible: readonly Assessed[], costs: EventCosts, ter
       range: [1, 10],
       termsWith: (nowFactor, id) => (id === now ? { ...terms, nowFactor } : terms),
     },
-    { what: 'trouble-cost', value: 1, range: [0.02, 50], termsWith: (troubleFactor) => ({ ...terms, troubleFactor }) },
+    {
+      what: 'trouble-cost',
+      value: 1,
+      range: [0.02, 50],
+      termsWith: (troubleFactor) => ({ ...terms, troubleFactor }),
+    },
     { what: 'root-rate', value: 1, range: [0.02, 50], termsWith: (rootFactor) => ({ ...terms, rootFactor }) },
   ];
   return questions.map((question) =>

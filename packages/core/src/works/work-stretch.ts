@@ -15,7 +15,11 @@ const LONGEST_REST_M = fromFeet(20);
  * as far along its line as that goes, with a rest of old line no longer than a stick.
  * @throws RangeError where there is no such segment.
  */
-export function workStretch(site: Site, segmentId: string, options: Pick<DecideOptions, 'asOf' | 'segmentM'>): WorkRequest {
+export function workStretch(
+  site: Site,
+  segmentId: string,
+  options: Pick<DecideOptions, 'asOf' | 'segmentM'>,
+): WorkRequest {
   const seen = seenContextOf(site, options);
   const { line, number, fromM, toM } = stretchOf(seen.context.site, seen, { segment: segmentId });
   const bad = line.segments.map((segment) => {

@@ -32,7 +32,7 @@ export const looksLikeAsciiGrid = (text: string): boolean =>
   /^\s*ncols\s+\d+\s*\r?\n/i.test(text.slice(0, 200));
 
 /**
- * An ASCII grid (Esri's open text format: ncols, nrows, xllcorner or xllcenter, yllcorner or yllcenter, cellsize,
+ * An ASCII grid (the common text format: ncols, nrows, xllcorner or xllcenter, yllcorner or yllcenter, cellsize,
  * NODATA_value, then heights row by row from the north). It does not say where on earth its numbers are counted from:
  * that is an option, or degrees where they can be nothing else.
  */

@@ -51,3 +51,9 @@ export async function takeIn(source: SourceFile, options: TakeInOptions = {}): P
   const tables = await openTables(source);
   return tables.map((table) => takeTable(table, options));
 }
+
+/** Names of all columns of a file, to choose from. @throws Unreadable as `takeIn` does. */
+export async function columnsIn(source: SourceFile): Promise<string[]> {
+  const tables = await openTables(source);
+  return [...new Set(tables.flatMap(({ columns }) => columns))];
+}

@@ -24,7 +24,7 @@ function table(heads: readonly string[], rows: readonly (readonly string[])[]): 
   const cell = (said: string, i: number): Markup =>
     i === 0
       ? el('th', { scope: 'row' }, text(said))
-      : el('td', i < heads.length - 1 ? { class: 'keep' } : {}, text(said));
+      : el('td', { class: i < heads.length - 1 ? 'keep' : undefined, 'data-name': heads[i] }, text(said));
   return el(
     'div',
     { class: 'wide' },

@@ -34,10 +34,22 @@ function row(choice: Choice, decided: DecideResult, words: Words): Markup {
       tag === null ? [] : el('span', { class: 'tag' }, text(tag)),
       el('p', { class: 'fine' }, text(choices.done[id])),
     ),
-    el('td', { class: 'n' }, text(cost(now, choices.free))),
-    el('td', { class: 'n' }, text(cost(presentValue, choices.free))),
-    el('td', { class: 'n' }, text(chance === null ? '' : shareSaid(chance['10'].likely, words))),
-    el('td', {}, text(capital(`${choices.trees[tree.effect]}, ${choices.gardens[garden]}`))),
+    el('td', { class: 'n', 'data-name': choices.now }, text(cost(now, choices.free))),
+    el(
+      'td',
+      { class: 'n', 'data-name': choices.over(decided.horizonYears) },
+      text(cost(presentValue, choices.free)),
+    ),
+    el(
+      'td',
+      { class: 'n', 'data-name': choices.odds(10) },
+      text(chance === null ? '' : shareSaid(chance['10'].likely, words)),
+    ),
+    el(
+      'td',
+      { 'data-name': choices.tree },
+      text(capital(`${choices.trees[tree.effect]}, ${choices.gardens[garden]}`)),
+    ),
   );
 }
 

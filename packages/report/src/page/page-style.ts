@@ -12,7 +12,7 @@ ul{padding:0;list-style:none}
 .said li{padding-left:1rem;position:relative}
 .said li+li{margin-top:.28rem}
 .said li::before{content:"";position:absolute;left:.1rem;top:.62em;width:.42rem;border-top:2px solid var(--pen)}
-.leaf{display:grid;gap:1rem;align-content:start}
+.leaf{display:grid;grid-template-columns:minmax(0,1fr);gap:1rem;align-content:start}
 .leaf+.leaf{margin-top:1.6rem}
 .top{display:flex;justify-content:space-between;align-items:baseline;gap:1rem;border-bottom:1.5px solid var(--ink);padding-bottom:.35rem}
 .top p{margin:0;font-size:.9rem;color:var(--soft);overflow-wrap:anywhere}
@@ -27,7 +27,7 @@ ul{padding:0;list-style:none}
 .key{display:flex;flex-wrap:wrap;gap:.15rem 1rem;font-size:.8rem;color:var(--soft);margin-top:.4rem}
 .key li{display:flex;align-items:center;gap:.35rem}
 .key svg{width:28px;height:14px;flex:none}
-.two{display:grid;grid-template-columns:1fr 1fr;gap:1rem 1.8rem}
+.two{display:grid;grid-template-columns:minmax(0,1fr) minmax(0,1fr);gap:1rem 1.8rem}
 .stack{display:grid;gap:.8rem;align-content:start}
 .next{border-left:4px solid var(--pen);padding:.1rem 0 .1rem .8rem;font-weight:600}
 .wait{display:grid;grid-template-columns:minmax(0,2.3fr) minmax(0,1fr);gap:1rem;align-items:center}
@@ -64,7 +64,7 @@ th .fine{font-weight:400}
 .fill{display:flex;flex-wrap:wrap;gap:.6rem 1.2rem;margin-top:.7rem}
 .fill span{flex:1 1 8rem;border-bottom:1px solid var(--ink);padding-bottom:1.1rem;font-size:.84rem;color:var(--soft)}
 @media screen{.leaf{background:var(--sheet);padding:1.6rem 1.7rem;box-shadow:0 1px 8px rgb(60 50 20/14%)}}
-@media screen and (max-width:40rem){body{padding:.5rem}.leaf{padding:1rem}h1{font-size:1.5rem}.odds,.two,.wait{grid-template-columns:1fr}.small ul{columns:1}.photos{grid-template-columns:1fr}.top{flex-direction:column;gap:.2rem}.wide{overflow-x:auto}}
+@media screen and (max-width:40rem){body{padding:.5rem}.leaf{padding:1rem}h1{font-size:1.5rem}.odds,.two,.wait{grid-template-columns:minmax(0,1fr)}.small ul{columns:1}.photos{grid-template-columns:1fr}.top{flex-direction:column;gap:.2rem}.wide table,.wide tbody,.wide tr,.wide th,.wide td{display:block}.wide thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}.wide tr{border-bottom:1.5px solid var(--rule);padding:.4rem 0}.wide th,.wide td{border:0;padding:.1rem 0}.wide td{display:flex;justify-content:space-between;gap:1rem;text-align:right;white-space:normal}.wide td::before{content:attr(data-name);color:var(--soft);text-align:left}}
 @media print{
 @page{margin:11mm 14mm}
 html{background:none;font-size:10pt;line-height:1.34}

@@ -34,7 +34,6 @@ const reasons: Readonly<Partial<Record<ChoiceReason, string>>> = {
   'full-cannot-be-cleared': 'roots fill the pipe',
   'crushed-cannot-be-cleared': 'the pipe is crushed',
   'cutting-does-not-mend-shape': 'cutting does not mend the shape',
-  'nothing-seen-to-clear': 'no roots were seen yet',
   'full-cannot-be-lined': 'roots fill the pipe',
   'lost-shape-cannot-be-lined': 'the pipe has lost its shape',
   'corrugated-cannot-be-lined': 'the pipe is ribbed',
@@ -51,7 +50,6 @@ const reasons: Readonly<Partial<Record<ChoiceReason, string>>> = {
   'barrier-too-near-stem': 'it would stand too near the trunk',
   'pipe-stays-blocked': 'the pipe would stay blocked',
   'no-low-spot': 'there is no low spot',
-  'tree-forbids-digging': 'the trunk is too near to dig',
   'size-not-known': 'the size of the pipe is not known',
 };
 

@@ -32,7 +32,6 @@ export const choicesEs: Words['owner']['choices'] = {
     'full-cannot-be-cleared': 'las raíces llenan el tubo',
     'crushed-cannot-be-cleared': 'el tubo está aplastado',
     'cutting-does-not-mend-shape': 'cortar no arregla la forma',
-    'nothing-seen-to-clear': 'no se han visto raíces',
     'full-cannot-be-lined': 'las raíces llenan el tubo',
     'lost-shape-cannot-be-lined': 'el tubo perdió su forma',
     'corrugated-cannot-be-lined': 'el tubo es corrugado',
@@ -49,7 +48,6 @@ export const choicesEs: Words['owner']['choices'] = {
     'barrier-too-near-stem': 'quedaría muy cerca del tronco',
     'pipe-stays-blocked': 'el tubo seguiría tapado',
     'no-low-spot': 'no hay parte hundida',
-    'tree-forbids-digging': 'el tronco está muy cerca para cavar',
     'size-not-known': 'no se sabe el tamaño del tubo',
   },
   trees: {

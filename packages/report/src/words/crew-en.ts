@@ -37,7 +37,6 @@ export const crewEn = {
     six: 'Arborist (6 trunks)',
     twelve: 'Hand-dig (12 trunks)',
     hand: 'Hand-dig along the line',
-    whole: 'outside',
     assumedTrunk: 'trunk not measured',
     circles: 'On the plan: full circle 3, dashed 6, dotted 12 trunk widths.',
     none: 'No tree within twelve trunk widths.',

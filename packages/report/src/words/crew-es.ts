@@ -38,7 +38,6 @@ export const crewEs: Words['crew'] = {
     six: 'Arborista (6 troncos)',
     twelve: 'A mano (12 troncos)',
     hand: 'A mano en la línea',
-    whole: 'fuera',
     assumedTrunk: 'tronco sin medir',
     circles: 'En el plano: círculo entero 3, a rayas 6, a puntos 12 anchos de tronco.',
     none: 'Ningún árbol a menos de doce troncos.',

@@ -72,7 +72,7 @@ export const en = {
     return `${months[month - 1]} ${day}, ${year}`;
   },
   invented: 'Invented example',
-  ends: { outlet: 'the outlet', lower: 'the lower end', upper: 'the upper end' },
+  ends: { outlet: 'the outlet', upper: 'the upper end' },
   direction: { upstream: 'up the pipe', downstream: 'down the pipe' },
   wayIn: (type: string, id: string): string => `the ${type} ${id}`,
   stretch: (span: string, direction: string, from: string): string => `${span} ${direction} from ${from}`,

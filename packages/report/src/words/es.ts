@@ -60,7 +60,7 @@ export const es: Words = {
     return `${day} de ${months[month - 1]} de ${year}`;
   },
   invented: 'Ejemplo inventado',
-  ends: { outlet: 'la salida', lower: 'el extremo bajo', upper: 'el extremo alto' },
+  ends: { outlet: 'la salida', upper: 'el extremo alto' },
   direction: { upstream: 'tubo arriba', downstream: 'tubo abajo' },
   wayIn: (type, id) => `${type === 'registro' || type === 'codo' ? 'el' : 'la'} ${type} ${id}`,
   stretch: (span, direction, from) => `${span} ${direction}, contando desde ${from}`,

@@ -68,7 +68,6 @@ export const ownerEn = {
   },
   materials,
   odds: {
-    title: 'The odds',
     about: (tens: string): string => `About ${tens} in 10`,
     fewer: 'Fewer than 1 in 10',
     nearly: 'Nearly 10 in 10',

@@ -60,7 +60,6 @@ export const ownerEs: Words['owner'] = {
     unknown: 'de una clase que no conocemos',
   },
   odds: {
-    title: 'La probabilidad',
     about: (tens) => `Unos ${tens} de 10`,
     fewer: 'Menos de 1 de 10',
     nearly: 'Casi 10 de 10',

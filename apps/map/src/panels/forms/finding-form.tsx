@@ -1,4 +1,4 @@
-import { type LineResult, type Seen, wordIssue } from '@rootreach/core';
+import type { LineResult, Seen } from '@rootreach/core';
 import { readLength } from '../../enter/quantity.js';
 import { length, span } from '../../measure.js';
 import { refOf, type SketchFeature } from '../../sketch/document.js';
@@ -42,7 +42,7 @@ function landingWords(target: Target, id: string): string {
   const issue = state.issues.value.find(
     ({ code, place }) => code === 'finding-misplaced' && place.feature === id,
   );
-  return issue ? w().misplaced(wordIssue(issue, state.units.value)) : w().placing;
+  return issue ? w().misplaced(words.value.model.issue(issue, state.units.value)) : w().placing;
 }
 
 /** What a camera saw by the reel's counter. */

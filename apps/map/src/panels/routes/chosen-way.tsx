@@ -19,7 +19,8 @@ function Trees({ chosen }: { readonly chosen: RouteAlternative }) {
       <h2>{w().trees}</h2>
       <ul class="route-trees">
         {near.map(({ id, nearestM, severedShare, rule }) => {
-          const name = state.treeById.value.get(id)?.name ?? id;
+          const known = state.treeById.value.get(id)?.name;
+          const name = known === undefined ? id : words.value.model.tree(known);
           return (
             <li key={id}>
               <span class="capital">

@@ -9,7 +9,7 @@ const ON_PLAN = '*';
 /** One end of the line: a fitting of the sketch, or a place tapped on the plan. */
 export function PlaceChoice({ end }: { readonly end: 'from' | 'to' }) {
   const id = useId();
-  const place = route[end].value;
+  const place = route.ends[end].value;
   const fittings = state.opened.value?.site.fittings ?? [];
   const value = place === null ? '' : 'id' in place ? place.id : ON_PLAN;
   const picking = route.picking.value === end;
@@ -23,7 +23,7 @@ export function PlaceChoice({ end }: { readonly end: 'from' | 'to' }) {
           value={value}
           onChange={(event) => {
             const chosen = event.currentTarget.value;
-            if (chosen !== ON_PLAN) route[end].value = chosen === '' ? null : { id: chosen };
+            if (chosen !== ON_PLAN) route.ends[end].value = chosen === '' ? null : { id: chosen };
           }}
         >
           <option value="">{w().chooseFitting}</option>

@@ -4,11 +4,16 @@ import * as keep from '../../keep/keep-state.js';
 import { startBlank } from '../../keep/new-site.js';
 import * as sketch from '../../sketch/sketch.js';
 import * as state from '../../state.js';
+import { takenFiles } from '../../take-in/taken-files.js';
 import { words } from '../../words/words.js';
+import { Later } from '../later.js';
 import { Bin, LastRemoved } from './bin.js';
+import { LanguageChoice } from './language-choice.js';
 import { SiteRow } from './site-row.js';
 
 const w = () => words.value.keep.panel;
+
+const loadIntake = async () => (await import('../intake/intake.js')).Intake;
 
 function Actions() {
   return (
@@ -82,10 +87,12 @@ export function Sites() {
       <h1 class="sites-title">{w().title}</h1>
       <Actions />
       <LastRemoved />
+      {takenFiles.value.length > 0 && <Later load={loadIntake} />}
       <Kept />
       <Bin />
       <p class="quiet">{w().private}</p>
       <Examples />
+      <LanguageChoice />
     </div>
   );
 }

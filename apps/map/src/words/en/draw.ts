@@ -141,7 +141,7 @@ export const draw = {
   chosen: {
     back: 'Everything drawn',
     turn: 'Turn the flow round',
-    flow: (reversed: boolean) =>
+    flow: (reversed: boolean): string =>
       reversed
         ? 'Water runs against the way it was drawn: the first place is the outlet end.'
         : 'Water runs the way it was drawn: the last place is the outlet end.',

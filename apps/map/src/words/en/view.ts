@@ -60,7 +60,9 @@ export const view = {
   header: {
     site: 'Site',
     open: 'Open file',
-    openHint: 'Open GeoJSON files from this device, or drop them anywhere on the page',
+    openHint:
+      'Open files from this device, or drop them anywhere on the page: GeoJSON, CSV, zipped shapefile, KML, GPX',
+    language: 'Language',
     none: 'No site',
     ownFile: (names: readonly string[]) => (names.length === 1 ? `${names[0]}` : many(names.length, 'file')),
     units: 'Lengths in',

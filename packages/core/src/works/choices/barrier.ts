@@ -20,7 +20,13 @@ const STEP_M = 0.5;
 const DEEPEST_M = fromInches(48);
 
 /** Points beside the line, on the tree's side of it. */
-function besideLine(line: LineModel, tree: MainTree, fromM: number, toM: number, offM: number): [number, number][] {
+function besideLine(
+  line: LineModel,
+  tree: MainTree,
+  fromM: number,
+  toM: number,
+  offM: number,
+): [number, number][] {
   const count = Math.max(2, Math.ceil((toM - fromM) / STEP_M) + 1);
   const points: [number, number][] = [];
   for (let i = 0; i < count; i++) {

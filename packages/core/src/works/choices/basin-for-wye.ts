@@ -14,9 +14,14 @@ export function basinForWye(c: Case): Plan {
       BRANCHES.includes(type) && joints > 0 && stationM >= fromM - 0.01 && stationM <= toM + 0.01,
   );
   if (branches.length === 0) return impossible(c, 'basin-for-wye', 'no-branch-here');
-  if (metresSeen(c.stretch, ['full', 'crushed']) > 0) return impossible(c, 'basin-for-wye', 'pipe-stays-blocked');
+  if (metresSeen(c.stretch, ['full', 'crushed']) > 0)
+    return impossible(c, 'basin-for-wye', 'pipe-stays-blocked');
   const hole = c.assumed['basin-share-of-hole-m'] / 2;
-  const fittings = branches.map(({ id, stationM }) => ({ type: 'basin' as const, atM: stationM, replaces: id }));
+  const fittings = branches.map(({ id, stationM }) => ({
+    type: 'basin' as const,
+    atM: stationM,
+    replaces: id,
+  }));
   const dug = branches.map(({ stationM }) =>
     digStretch(c.around, Math.max(0, stationM - hole), Math.min(line.lengthM, stationM + hole), {
       pipe: 'pvc-sch40',
@@ -34,7 +39,9 @@ export function basinForWye(c: Case): Plan {
     }),
   );
   const gone = (at: { fromM: number; toM: number }): boolean =>
-    branches.some(({ stationM }) => at.fromM >= stationM - GOES_WITH_IT_M && at.toM <= stationM + GOES_WITH_IT_M);
+    branches.some(
+      ({ stationM }) => at.fromM >= stationM - GOES_WITH_IT_M && at.toM <= stationM + GOES_WITH_IT_M,
+    );
   const kept = slices.filter((slice) => !gone(slice));
   return {
     ...asItIs(c, 'basin-for-wye'),

@@ -1,5 +1,5 @@
-import type { MaterialKey } from '../../tables/pipe-row.js';
 import { sizeWord } from '../../quantities/size-word.js';
+import type { MaterialKey } from '../../tables/pipe-row.js';
 import { fromInches } from '../../units/length.js';
 import { asItIs, type Case, extra, impossible, type Plan } from '../plan.js';
 import { meetings, partsOn, withFittings } from '../renew.js';
@@ -26,7 +26,11 @@ export function lineInside(c: Case): Plan {
   const { stretch } = split;
   const connections = meetings(c, stretch.fromM + 0.5, stretch.toM - 0.5);
   // the liner ends in the old pipe: roots find the edge
-  const ends = [stretch.fromM, stretch.toM].map((atM) => ({ type: 'coupling' as const, atM, replaces: null }));
+  const ends = [stretch.fromM, stretch.toM].map((atM) => ({
+    type: 'coupling' as const,
+    atM,
+    replaces: null,
+  }));
   return {
     ...asItIs(c, 'line-inside'),
     reasons: [

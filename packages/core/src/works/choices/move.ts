@@ -68,7 +68,9 @@ export function move(c: Case): Plan {
   const path = alternative.geometry.coordinates.map(([lon, lat]): LonLat => [lon as number, lat as number]);
   const laid = laidLine(c, route, path);
   const inOldPlane = polylineOf(path, stretch.line.plane, false);
-  const deepest = Math.max(...digsOf(route).flatMap(({ depthStartM, depthEndM }) => [depthStartM, depthEndM]));
+  const deepest = Math.max(
+    ...digsOf(route).flatMap(({ depthStartM, depthEndM }) => [depthStartM, depthEndM]),
+  );
   const widthM = trenchWidthM(outsideDiameterM(pipe.material, pipe.sizeM), deepest);
   const stretches = alternative.stretches.map(({ fromM, toM, way }: RouteStretch) => ({
     path: sliceOf(inOldPlane, fromM, toM),

@@ -34,10 +34,20 @@ export function replaceHeavier(c: Case, better: MaterialKey): Plan {
   const { material, perforated } = c.stretch.line.drain;
   if (material === better) return impossible(c, 'replace-heavier', 'already-the-better-pipe');
   const { fromM, toM } = c.stretch;
-  const plan = renewed(c, 'replace-heavier', { pipe: better, fromM, toM, basins: !perforated, pieceM: longestStick(better) });
+  const plan = renewed(c, 'replace-heavier', {
+    pipe: better,
+    fromM,
+    toM,
+    basins: !perforated,
+    pieceM: longestStick(better),
+  });
   const basin = plan.work?.fittings.some(({ type }) => type === 'basin') ?? false;
   return {
     ...plan,
-    reasons: ['whole-stretch-new', 'fewer-tighter-joints', ...(basin ? (['access-where-lines-meet'] as const) : [])],
+    reasons: [
+      'whole-stretch-new',
+      'fewer-tighter-joints',
+      ...(basin ? (['access-where-lines-meet'] as const) : []),
+    ],
   };
 }

@@ -1,0 +1,38 @@
+import { signal } from '@preact/signals';
+import type { ColumnMap, IntakeReport, TakeInOptions } from '@rootreach/intake';
+import type { InputFile } from '../tasks.js';
+
+/** One table that was taken in: what was made of it, and the file, to be read again another way. */
+export interface TakenFile {
+  readonly file: File;
+  readonly report: IntakeReport;
+  readonly map: ColumnMap;
+  readonly columns: readonly string[];
+}
+
+/** Tables of the site that is open; empty for one that came as a site file. */
+export const takenFiles = signal<readonly TakenFile[]>([]);
+
+/** Endings of formats that the page does not read itself. */
+const FOREIGN = /\.(?:csv|tsv|txt|kml|kmz|gpx|zip|shp|dbf|ndjson|jsonl|geojsonl|geojsons)$/i;
+
+export const isForeign = ({ name }: File): boolean => FOREIGN.test(name);
+
+/** Makes site files of tables; each may be read as a map of its columns says. */
+export async function takeFiles(
+  files: readonly File[],
+  options: ReadonlyMap<string, TakeInOptions> = new Map(),
+): Promise<{ readonly inputs: readonly InputFile[]; readonly taken: readonly TakenFile[] }> {
+  const { columnsIn, takeIn } = await import('@rootreach/intake');
+  const inputs: InputFile[] = [];
+  const taken: TakenFile[] = [];
+  for (const file of files) {
+    const source = { name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) };
+    const columns = await columnsIn(source);
+    for (const { input, report, map } of await takeIn(source, options.get(file.name))) {
+      inputs.push(input);
+      taken.push({ file, report, map, columns });
+    }
+  }
+  return { inputs, taken };
+}

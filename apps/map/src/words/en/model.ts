@@ -1,0 +1,13 @@
+import { adviceFor, type Driver, reasonFor, wordChance, wordIssue } from '@rootreach/core';
+
+/** What the model says, in words: English comes from the core, which speaks it. */
+export const model = {
+  chance: wordChance,
+  advice: adviceFor,
+  reason: reasonFor,
+  issue: wordIssue,
+  /** A tree by its usual name. */
+  tree: (name: string): string => name,
+  material: (name: string): string => name,
+  change: (driver: Driver): string => driver.change,
+};
