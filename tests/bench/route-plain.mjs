@@ -1,4 +1,46 @@
-import FlatQueue from 'flatqueue';
+/** A binary heap of nodes by their price, in two plain arrays. */
+class Heap {
+  ids = [];
+  prices = [];
+
+  get length() {
+    return this.ids.length;
+  }
+
+  push(id, price) {
+    let at = this.ids.length;
+    while (at > 0) {
+      const up = (at - 1) >> 1;
+      if (this.prices[up] <= price) break;
+      this.ids[at] = this.ids[up];
+      this.prices[at] = this.prices[up];
+      at = up;
+    }
+    this.ids[at] = id;
+    this.prices[at] = price;
+  }
+
+  pop() {
+    const top = this.ids[0];
+    const id = this.ids.pop();
+    const price = this.prices.pop();
+    const count = this.ids.length;
+    if (count === 0) return top;
+    let at = 0;
+    for (;;) {
+      let down = 2 * at + 1;
+      if (down >= count) break;
+      if (down + 1 < count && this.prices[down + 1] < this.prices[down]) down++;
+      if (this.prices[down] >= price) break;
+      this.ids[at] = this.ids[down];
+      this.prices[at] = this.prices[down];
+      at = down;
+    }
+    this.ids[at] = id;
+    this.prices[at] = price;
+    return top;
+  }
+}
 
 const NEIGHBOURS = [-1, 0, 1].flatMap((dx) => [-1, 0, 1].map((dy) => [dx, dy])).filter(([x, y]) => x || y);
 
@@ -16,7 +58,7 @@ export function plainAStar(field, from, to) {
   const [gx, gy] = [goal % columns, Math.floor(goal / columns)];
   const cost = new Float64Array(perM.length).fill(Infinity);
   const before = new Int32Array(perM.length).fill(-1);
-  const queue = new FlatQueue();
+  const queue = new Heap();
   cost[start] = 0;
   queue.push(start, 0);
   while (queue.length > 0) {
