@@ -3,10 +3,14 @@ import { CORNER_LOT, call } from './call.js';
 
 describe('what cannot be done', () => {
   it.each([
-    [['prune', CORNER_LOT], "no command 'prune'", 'check, rank, explain, learn, water, map'],
+    [
+      ['prune', CORNER_LOT],
+      "no command 'prune'",
+      'check, rank, explain, learn, water, route, decide, quote, season',
+    ],
     [['rnak', CORNER_LOT], "no command 'rnak'", 'mean rank?'],
     [['toString', CORNER_LOT], "no command 'toString'", 'check'],
-    [['rank'], 'name one or more GeoJSON files', ''],
+    [['rank'], 'name one or more site files', ''],
     [['rank', 'not-there.geojson'], 'cannot read not-there.geojson', 'no such file'],
     [['rank', '.'], 'cannot read .', 'folder'],
     [['rank', '-', '-'], 'only once', ''],

@@ -64,7 +64,7 @@ describe('season', () => {
     expect(out).toContain(
       'old clay tail: push from the outlet, upstream, to 35 ft; expect it at 17 to 26 ft',
     );
-    expect(out).toContain('SEEN BEFORE, not dealt with');
+    expect(out).toContain('SEEN full of roots, not dealt with');
     expect(out).toContain('Due already');
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(100);
   });

@@ -25,8 +25,10 @@ describe('a route against one over a lattice four times as fine', () => {
   // tests/bench/route-reference.mjs goes through 50 lots
   it.each([11, 12, 13])('costs at most a hundredth more (lot %i)', (seed) => {
     const site = lot({ seed, sizeM: 30, trees: 8, levels: false });
-    const at = (cellM: number) => new SceneFields(sceneOf(site, acrossLot({ cellM })));
-    const [usual, fine] = [at(0.5), at(0.125)];
+    const [usual, fine] = [
+      new SceneFields(sceneOf(site, acrossLot())),
+      new SceneFields(sceneOf(site, acrossLot({ cellM: 0.0625 }))),
+    ];
     const { from, to } = usual.scene;
     const judge = fine.weighted(BALANCED);
     const path = cheapestPath(usual.weighted(BALANCED), from, to);

@@ -18,6 +18,7 @@ const look = (change: Partial<SeasonLook> = {}): SeasonLook => ({
   expectM: [16.76, 18.9],
   chance: 0.46,
   known: false,
+  seen: null,
   uid: '0123456789abcdef@rootreach',
   ...change,
 });
@@ -42,7 +43,10 @@ function eventsOf(text: string): ICAL.Event[] {
 }
 
 describe('the calendar file, read by ical.js', () => {
-  const text = seasonIcs(season([look(), look({ uid: 'b@rootreach', day: null, known: true })]), 'us');
+  const text = seasonIcs(
+    season([look(), look({ uid: 'b@rootreach', day: null, known: true, seen: 'fine' })]),
+    'us',
+  );
 
   it('is one calendar of version 2.0 with all events', () => {
     const calendar = new ICAL.Component(ICAL.parse(text));

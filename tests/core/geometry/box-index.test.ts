@@ -1,8 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { boxOf, indexAround, indexPaths } from '../../../packages/core/src/geometry/box-index.js';
+import { boxOf, indexAround, indexFrom, packPaths } from '../../../packages/core/src/geometry/box-index.js';
 import { planeAt } from '../../../packages/core/src/geometry/plane.js';
 import type { LonLat } from '../../../packages/core/src/model/site.js';
+
+const indexOfPaths = (paths: readonly (readonly LonLat[])[], marginM: number) =>
+  indexFrom(packPaths(paths, marginM));
 
 type Box = readonly [west: number, south: number, east: number, north: number];
 const meets = (a: Box, b: Box): boolean => a[0] <= b[2] && a[2] >= b[0] && a[1] <= b[3] && a[3] >= b[1];
@@ -55,7 +58,7 @@ describe('the index of paths', () => {
     const paths = fc.array(fc.array(degrees, { minLength: 2, maxLength: 5 }), { maxLength: 40 });
     fc.assert(
       fc.property(paths, degrees, (list, [lon, lat]) => {
-        const index = indexPaths(list as LonLat[][], 1);
+        const index = indexOfPaths(list as LonLat[][], 1);
         const each = list.flatMap((path, i) => {
           const box = boxOf(path as LonLat[]);
           return meets(widened(box, 1, (box[1] + box[3]) / 2), [lon, lat, lon, lat]) ? [i] : [];
@@ -74,6 +77,6 @@ describe('the index of paths', () => {
         [2, 8],
       ]),
     ).toEqual([1, 7, 3, 9]);
-    expect(indexPaths([], 1).search(-180, -90, 180, 90)).toEqual([]);
+    expect(indexOfPaths([], 1).search(-180, -90, 180, 90)).toEqual([]);
   });
 });

@@ -121,6 +121,7 @@ describe('days of a season', () => {
     expectM: [1, 2],
     chance: 0.2,
     known: false,
+    seen: null,
     uid: `${site}-${n}@rootreach`,
   });
   const looks = (counts: readonly number[]): SeasonLook[] =>
@@ -160,10 +161,13 @@ describe('days of a season', () => {
   });
 
   it('see what is pressing first', () => {
-    const [calm, known] = [look('calm', 1), { ...look('known', 2), known: true }];
-    expect(spreadOver([calm, known], days(2), 1).map(({ site, day }) => [site, day])).toEqual([
-      ['known', '2027-04-01'],
-      ['calm', '2027-04-02'],
+    const calm = look('calm', 1);
+    const fine = { ...look('fine', 2), known: true, seen: 'fine' as const };
+    const full = { ...look('full', 3), known: true, seen: 'full' as const };
+    expect(spreadOver([calm, fine, full], days(3), 1).map(({ site, day }) => [site, day])).toEqual([
+      ['full', '2027-04-01'],
+      ['fine', '2027-04-02'],
+      ['calm', '2027-04-03'],
     ]);
   });
 });

@@ -252,7 +252,7 @@ export function keeper(parts: KeeperParts) {
 
   return {
     /** Starts to follow the sketch. Returns the stop. */
-    start: () =>
+    start: (): (() => void) =>
       effect(() => {
         const site = sketch.site.value;
         untracked(() => follow(site));

@@ -8,6 +8,7 @@ import {
   rank,
   type SegmentResult,
   type Site,
+  workStretch,
 } from '@rootreach/core';
 import { crewSheet, homeownerPage } from '@rootreach/report';
 import type { Args } from '../args.js';
@@ -59,16 +60,12 @@ function decided(
 ): DecideResult | null {
   if (prices === null && !site.invented) return null;
   const { asOf, segmentM, learned } = scoring;
-  return decide(
-    site,
-    { segment: segment.id },
-    {
-      asOf,
-      prices: prices?.list ?? demoPrices(),
-      ...(segmentM === undefined ? {} : { segmentM }),
-      ...(learned === undefined ? {} : { learned }),
-    },
-  );
+  return decide(site, workStretch(site, segment.id, scoring), {
+    asOf,
+    prices: prices?.list ?? demoPrices(),
+    ...(segmentM === undefined ? {} : { segmentM }),
+    ...(learned === undefined ? {} : { learned }),
+  });
 }
 
 async function run(args: Args, io: Io): Promise<ExitCode> {

@@ -9,20 +9,12 @@ import { wholeMoney } from './money.js';
 import { datesText, priceNote } from './price-note.js';
 import { printable } from './printable.js';
 import type { Page } from './rank-table.js';
+import { seenWords } from './seen-words.js';
 import { siteTitle } from './site-title.js';
 import { wrap, wrapPhrases } from './wrap.js';
 
 const INDENT = 4;
 const NOTHING = '-';
-
-const SEEN: Readonly<Record<string, string>> = {
-  fine: 'fine roots',
-  mass: 'a root mass',
-  full: 'full of roots',
-  crushed: 'crushed',
-  sag: 'a sag',
-  offset: 'an offset joint',
-};
 
 /** `all 35 ft of it`, `its lowest 9 ft`, `17 to 26 ft up from its lower end`. */
 function whereOnLine({ fromM, toM, lengthM, lineLengthM }: DecideResult['target'], units: Units): string {
@@ -42,7 +34,7 @@ function targetLine({ target }: DecideResult, units: Units): string {
   const { year } = known.trouble;
   const when = year === null ? '' : ` in ${Math.floor(year)}`;
   const over = known.lengthM < 0.3 ? 'at one place' : `over ${length(known.lengthM, units)}`;
-  return `${name}: ${size} ${pipeRow(material).name}; seen ${SEEN[known.seen] ?? known.seen} ${over}${when}.`;
+  return `${name}: ${size} ${pipeRow(material).name}; seen ${seenWords[known.seen]} ${over}${when}.`;
 }
 
 const money = (amount: number | null, { currency }: DecideResult): string =>

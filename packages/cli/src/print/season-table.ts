@@ -4,6 +4,7 @@ import { percent } from './chance.js';
 import { count } from './count.js';
 import { printable } from './printable.js';
 import type { Page } from './rank-table.js';
+import { seenWords } from './seen-words.js';
 import { siteTitle } from './site-title.js';
 import { wrap, wrapPhrases } from './wrap.js';
 
@@ -33,7 +34,8 @@ function grouped(
 
 function lookLines(look: SeasonLook, { units, width }: Page): string[] {
   const line = look.drainName ?? `line ${look.drainId}`;
-  const odds = look.known ? 'SEEN BEFORE, not dealt with' : `${percent(look.chance)} %`;
+  const odds =
+    look.seen === null ? `${percent(look.chance)} %` : `SEEN ${seenWords[look.seen]}, not dealt with`;
   const late =
     !look.overdue && look.day !== null && look.day.slice(0, 7) > look.due
       ? [`late: due in ${monthWords(look.due)}`]

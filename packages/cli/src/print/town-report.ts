@@ -44,7 +44,10 @@ function parts(list: readonly TownPart[], what: string, all: number, { units }: 
       (units === 'us' ? perKm * KM_PER_MILE : perKm).toFixed(1),
       percent(all > 0 ? expected / all : 0),
     ]);
-  return table([[`  ${what}`, 'length', 'inspect or act', 'entries', units === 'us' ? 'per mile' : 'per km', 'of all'], ...rows]);
+  return table([
+    [`  ${what}`, 'length', 'inspect or act', 'entries', units === 'us' ? 'per mile' : 'per km', 'of all'],
+    ...rows,
+  ]);
 }
 
 /** The half of the trouble in words. */

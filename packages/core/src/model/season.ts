@@ -1,5 +1,6 @@
 import type { Caution } from './caution.js';
 import type { Issue } from './issue.js';
+import type { Seen } from './site.js';
 
 /** One push of the camera: from one way in, one way, for all segments due there. */
 export interface SeasonLook {
@@ -25,6 +26,8 @@ export interface SeasonLook {
   readonly chance: number;
   /** True where something was seen and not dealt with. */
   readonly known: boolean;
+  /** The gravest of that. */
+  readonly seen: Seen | null;
   /** Stays the same when the season is worked out again. */
   readonly uid: string;
 }

@@ -1,7 +1,8 @@
 import type { Point } from '../geometry/disc-less-strip.js';
 import type { Corner } from './cheapest-chain.js';
 import type { CostField } from './cost-field.js';
-import { type SearchFall, searchGrid, type Target } from './search.js';
+import { otherWay } from './other-way.js';
+import { type Found, type SearchFall, searchGrid, type Target } from './search.js';
 import { smoothPath } from './smooth.js';
 
 export interface PathOptions {
@@ -13,6 +14,8 @@ export interface PathOptions {
   /** What a turn costs; nothing where not given. */
   readonly corner?: Corner;
   readonly shouldStop?: () => boolean;
+  /** True to draw out only the best way over the lattice, not also another that costs nearly the same. */
+  readonly quick?: boolean;
 }
 
 /** A path from one place to another with what it costs by its field. */
@@ -35,13 +38,15 @@ export function cheapestPath(
   to: readonly Target[],
   options: PathOptions = {},
 ): CheapestPath | null {
-  const found = searchGrid(field, from, to, options);
-  if (found === null) return null;
-  const smoothed = smoothPath(field, found.points, options);
-  return {
-    points: smoothed.points,
-    target: found.target,
-    cost: smoothed.cost + (found.target.cost ?? 0),
-    gridCost: found.cost,
+  const first = searchGrid(field, from, to, options);
+  if (first === null) return null;
+  const drawn = (found: Found): CheapestPath => {
+    const { points, cost } = smoothPath(field, found.points, options);
+    return { points, target: found.target, cost: cost + (found.target.cost ?? 0), gridCost: first.cost };
   };
+  const best = drawn(first);
+  const other = options.quick === true ? null : otherWay(field, first, from, to, options);
+  if (other === null) return best;
+  const second = drawn(other);
+  return second.cost < best.cost ? second : best;
 }

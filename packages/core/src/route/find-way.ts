@@ -49,6 +49,8 @@ export class Ways {
     weights: Weights,
     /** Fall with a little in hand, and with nothing; none where the ground is not known. */
     private readonly falls: readonly SearchFall[],
+    /** Whether ways that cost nearly the same over the lattice are left aside. */
+    private readonly quick = false,
   ) {
     this.field = fields.weighted(weights);
     this.corner = cornerOf(fields, weights);
@@ -82,7 +84,7 @@ export class Ways {
     stop?: () => boolean,
   ): Point[] | null {
     const { laidPerM } = this.fields.scene.costs;
-    const common = { corner: this.corner, ...(stop ? { shouldStop: stop } : {}) };
+    const common = { corner: this.corner, quick: this.quick, ...(stop ? { shouldStop: stop } : {}) };
     if (fall === null) return [...(cheapestPath(this.field, from, to, common)?.points ?? [])];
     for (const price of LENGTH_PRICES) {
       if (stop?.() === true) return null;

@@ -145,7 +145,8 @@ function searchWays(
   let last: Ways | null = null;
   for (const [i, [aim, weights]] of WEIGHTS.entries()) {
     if (shouldStop?.() === true) break;
-    last = new Ways(fields, weights, falls);
+    // every aim may take another's way: one thorough search serves all
+    last = new Ways(fields, weights, falls, aim !== 'balanced');
     const points = last.find(null, shouldStop);
     if (points !== null) found.push({ aim, ways: last, points });
     onProgress?.(0.2 + 0.2 * (i + 1));
@@ -158,6 +159,35 @@ function searchWays(
   return { found, last };
 }
 
+/** Lattices are laid so many times as fine where the usual one leaves no way: through gaps narrower than its cells. */
+const FINER = 2;
+
+/**
+ * First outside all circles of which a trench would take too much; between them if there is no other way; and on a
+ * finer lattice if there is none at all.
+ */
+function searchedWays(scene: RouteScene, options: PlanOptions): ReturnType<typeof searchWays> {
+  const over = !options.shouldStop ? () => false : options.shouldStop;
+  const sparing = searchWays(new SceneFields(scene, sparingDiscs(scene)), options);
+  if (sparing.found.length > 0 || over()) return sparing;
+  const fields = new SceneFields(scene);
+  const usual = searchWays(fields, options);
+  if (usual.found.length > 0 || usual.last === null || over()) return usual;
+  if (noRouteOf(scene, usual.last.field).reason !== 'blocked') return usual;
+  const finer = { ...scene, request: { ...scene.request, cellM: fields.grid.cellM / FINER } };
+  return searchWays(new SceneFields(finer), options);
+}
+
+/** Passes on how much is done, and never less than before. */
+function onlyForward(tell: PlanOptions['onProgress']): (share: number) => void {
+  let told = 0;
+  return (share) => {
+    if (share <= told) return;
+    told = share;
+    tell?.(share);
+  };
+}
+
 /**
  * Plans a new line from a source to the cheapest of its outlets: around what may not be entered, by what digging, root
  * trouble and harm to trees are worth, with fall, cover and depth where ground levels are known.
@@ -165,16 +195,13 @@ function searchWays(
  * @throws RangeError for a request that makes no sense or names what the site does not have.
  */
 export function planRoute(site: Site, request: RouteRequest, options: PlanOptions = {}): RouteResult {
-  const { onProgress, shouldStop } = options;
+  const { shouldStop } = options;
+  const onProgress = onlyForward(options.onProgress);
   const scene = sceneOf(site, request);
-  // first outside all circles of which a trench would take too much; between them if there is no other way
-  let search = searchWays(new SceneFields(scene, sparingDiscs(scene)), options);
-  if (search.found.length === 0 && shouldStop?.() !== true)
-    search = searchWays(new SceneFields(scene), options);
-  const { found, last } = search;
+  const { found, last } = searchedWays(scene, { ...options, onProgress });
   const stopped = shouldStop?.() === true;
   const kept = differing(scene, exchanged(found));
-  onProgress?.(0.9);
+  onProgress(0.9);
   const alternatives = named(kept.map(({ route }) => route));
   // the best over the years, digging and roots together
   const first = kept.reduce<(typeof kept)[number] | undefined>(
@@ -184,7 +211,7 @@ export function planRoute(site: Site, request: RouteRequest, options: PlanOption
   );
   const none = alternatives.length > 0 || stopped || last === null ? null : noRouteOf(scene, last.field);
   const pipes = first === undefined || stopped ? [] : pipeChoices(scene, first.points);
-  onProgress?.(1);
+  onProgress(1);
   return {
     schema: 1,
     asOf: request.asOf,

@@ -10,6 +10,7 @@ import { rank } from '../risk/rank.js';
 import { yearOf } from '../units/calendar.js';
 import { overdueSegments } from './overdue.js';
 import { spreadOver } from './spread-over-days.js';
+import { GRAVEST_FIRST } from './stretch.js';
 
 /** One client's site. */
 export interface SeasonSite {
@@ -50,9 +51,11 @@ function hashOf(text: string): string {
 /** The push of the camera by which a segment is reached. */
 const pushOf = ({ drainId, reach }: SegmentResult): string => `${drainId}\n${reach.from}\n${reach.direction}`;
 
-/** What was seen and not dealt with first, then the likelier. */
+/** The gravest that was seen and not dealt with first, then the likelier. */
+const gravity = ({ known }: SegmentResult): number =>
+  known === null ? GRAVEST_FIRST.length : GRAVEST_FIRST.indexOf(known.seen);
 const worstFirst = (a: SegmentResult, b: SegmentResult): number =>
-  Number(b.known !== null) - Number(a.known !== null) || b.score - a.score;
+  gravity(a) - gravity(b) || b.score - a.score;
 
 function lookOf(
   site: SeasonSite,
@@ -64,6 +67,7 @@ function lookOf(
   const likeliest = [...due].sort(worstFirst)[0] as SegmentResult;
   const { drainId, drainName, reach } = likeliest;
   const title = site.site.name ?? site.name;
+  const seen = due.flatMap(({ known }) => known?.seen ?? []);
   return {
     site: title,
     drainId,
@@ -78,7 +82,8 @@ function lookOf(
     toM: Math.max(...due.map((segment) => segment.reach.toM)),
     expectM: [reach.atM, reach.toM],
     chance: likeliest.chance.likely,
-    known: due.some(({ known }) => known !== null),
+    known: seen.length > 0,
+    seen: GRAVEST_FIRST.find((kind) => seen.includes(kind)) ?? null,
     // no segment in it: a look that grows by one is the same look, and is moved, not doubled
     uid: `${hashOf([title, pushOf(likeliest)].join('\n'))}@rootreach`,
   };

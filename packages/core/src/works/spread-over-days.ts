@@ -1,11 +1,12 @@
 import type { SeasonLook } from '../model/season.js';
+import { GRAVEST_FIRST } from './stretch.js';
 
-/** Known trouble first, then what is due first, then the likelier. */
+const gravity = ({ seen }: SeasonLook): number =>
+  seen === null ? GRAVEST_FIRST.length : GRAVEST_FIRST.indexOf(seen);
+
+/** Known trouble first, the gravest before all, then what is due first, then the likelier. */
 const pressing = (a: SeasonLook, b: SeasonLook): number =>
-  Number(b.known) - Number(a.known) ||
-  a.due.localeCompare(b.due) ||
-  b.chance - a.chance ||
-  (a.uid < b.uid ? -1 : 1);
+  gravity(a) - gravity(b) || a.due.localeCompare(b.due) || b.chance - a.chance || (a.uid < b.uid ? -1 : 1);
 
 /** Looks by site, the most pressing site first, and its looks from one way in to the next. */
 function bySite(looks: readonly SeasonLook[]): SeasonLook[][] {

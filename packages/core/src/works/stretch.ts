@@ -13,7 +13,7 @@ export type WorkRequest =
   | { readonly drain: string; readonly fromM?: number; readonly toM?: number };
 
 /** From the gravest to the mildest. */
-const GRAVEST: readonly Seen[] = ['crushed', 'full', 'mass', 'offset', 'sag', 'fine'];
+export const GRAVEST_FIRST: readonly Seen[] = ['crushed', 'full', 'mass', 'offset', 'sag', 'fine'];
 /** Stretches are looked through in slices of this length, metres: finer than a reel counter. */
 const SLICE_M = 0.1;
 
@@ -52,7 +52,7 @@ function slicesOf(
   return slices;
 }
 
-const gravity = ({ trouble }: TroubleSlice): number => GRAVEST.indexOf(trouble.seen);
+const gravity = ({ trouble }: TroubleSlice): number => GRAVEST_FIRST.indexOf(trouble.seen);
 
 /** Metres in which one of these was seen. */
 export const metresSeen = ({ slices }: Stretch, seen: readonly Seen[]): number =>

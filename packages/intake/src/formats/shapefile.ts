@@ -1,3 +1,4 @@
+/// <reference path="./shpjs.d.ts" />
 import type { RawTable } from '../take/raw-table.js';
 import type { Packed } from './archive.js';
 import { featureTable } from './features.js';
