@@ -11,7 +11,7 @@ import { type SiteDocument, toGeoJson } from './sketch/document.js';
 import { readDocument } from './sketch/read-document.js';
 import { openDocument } from './sketch/sketch.js';
 import * as state from './state.js';
-import { isForeign, takeFiles, takenFiles } from './take-in/taken-files.js';
+import { cameWith, isForeign, takeFiles, takenFiles } from './take-in/taken-files.js';
 import type { Input, InputFile, Opened } from './tasks.js';
 import { today } from './today.js';
 import { words } from './words/words.js';
@@ -46,6 +46,7 @@ export async function toInputs(files: readonly File[]): Promise<readonly Input[]
     const own = await toInputs(files.filter((file) => !isForeign(file)));
     const { inputs, taken } = await takeFiles(foreign);
     takenFiles.value = taken;
+    cameWith.value = own;
     return [...own, ...inputs];
   }
   takenFiles.value = [];
@@ -119,6 +120,7 @@ export function opener(
       if (why !== null) state.problem.value = words.value.problem.couldNotOpen(names, why);
       else {
         const origin = twin ? ({ from: 'kept', site: twin } as const) : wish.origin;
+        if (wish.origin.from !== 'file') takenFiles.value = [];
         show(found.opened, found.document, inputs, { ...wish, origin });
       }
     } catch (error) {

@@ -1,4 +1,12 @@
-import { type ChoiceId, type DecideOptions, decide, oddsOverYears, rank, type Site } from '@rootreach/core';
+import {
+  type ChoiceId,
+  type DecideOptions,
+  decide,
+  oddsOverYears,
+  rank,
+  type Site,
+  workStretch,
+} from '@rootreach/core';
 import { crewSheet, homeownerPage, type Language } from '@rootreach/report';
 
 /** What is to be put on paper about one stretch. */
@@ -22,7 +30,9 @@ export function handOut(site: Site, ask: HandOut): string {
   const result = rank(site, { asOf });
   const segment = result.segments.find(({ id }) => id === ask.segmentId);
   if (!segment) throw new RangeError(`there is no stretch ${ask.segmentId}`);
-  const decided = ask.withChoices ? decide(site, { segment: segment.id }, ask.options) : null;
+  const decided = ask.withChoices
+    ? decide(site, workStretch(site, segment.id, ask.options), ask.options)
+    : null;
   const { language, units } = ask;
   const common = { site, result, segment, language, units, ...(ask.by === '' ? {} : { by: ask.by }) };
   if (ask.for === 'owner') {

@@ -15,6 +15,7 @@ import {
   type SeasonResult,
   type Site,
   seasonOf,
+  workStretch,
 } from '@rootreach/core';
 
 import type { HandOut } from './hand-out.js';
@@ -79,7 +80,7 @@ export async function doJob(job: Job, tell: (share: number) => void): Promise<Jo
       return adoptRoute(site, request, { geometry }, { id, name });
     }
     case 'decide':
-      return decide(site, { segment: job.segmentId }, job.options);
+      return decide(site, workStretch(site, job.segmentId, job.options), job.options);
     case 'hand-out':
       return (await import('./hand-out.js')).handOut(site, job.ask);
   }

@@ -2,7 +2,7 @@ import { effect } from '@preact/signals';
 import type { LonLat, RouteAlternative } from '@rootreach/core';
 import * as L from 'leaflet';
 import * as route from '../plan-route/route-state.js';
-import { reshape } from '../plan-route/run-route.js';
+import { planNow, reshape } from '../plan-route/run-route.js';
 import * as state from '../state.js';
 import { words } from '../words/words.js';
 import { latLng } from './ground.js';
@@ -114,24 +114,35 @@ function drawWays(group: L.LayerGroup, renderer: L.Renderer): void {
   }
 }
 
+/** Ways that were shown follow an end to where it was put. */
+function planAgain(): void {
+  if (route.answer.value !== null) void planNow();
+}
+
 /** Handles of the two ends, of the point that is to be passed, and of the bends of the chosen way. */
 function handles(): Handle[] {
   const w = words.value.routes;
   const ends = (['from', 'to'] as const).flatMap((end) => {
     const at = route.positionOf(route.ends[end].value);
     if (at === null) return [];
-    return [
-      handle(end, at, end === 'from' ? w.from : w.to, (place) => {
-        route.ends[end].value = { position: place };
-      }),
-    ];
+    const label = end === 'from' ? w.from : w.to;
+    const move = (place: LonLat) => {
+      route.ends[end].value = { position: place };
+    };
+    return [handle(end, at, label, move, planAgain)];
   });
   const through = route.via.value;
   const vias = through
     ? [
-        handle('via', through, w.via, (place) => {
-          route.via.value = place;
-        }),
+        handle(
+          'via',
+          through,
+          w.via,
+          (place) => {
+            route.via.value = place;
+          },
+          planAgain,
+        ),
       ]
     : [];
   const chosen = route.chosen.value;
@@ -156,14 +167,14 @@ export function attachRoutes({ map }: Plan): () => void {
   const group = L.layerGroup().addTo(map);
   const show = layHandles(map, 'ends');
   const take = ({ latlng }: L.LeafletMouseEvent) => {
-    const what = route.picking.value;
-    if (!isOn() || what === null) return;
-    if (what === 'via') route.via.value = lonLatOf(latlng);
-    else route.ends[what].value = { position: lonLatOf(latlng) };
-    route.picking.value = what === 'from' && route.to.value === null ? 'to' : null;
+    if (isOn()) route.setPicked(lonLatOf(latlng));
   };
   map.on('click', take);
   const container = map.getContainer();
+  route.midPlan.value = () => {
+    const { x, y } = map.getSize();
+    return lonLatOf(map.containerPointToLatLng([x / 2, (y - state.coveredBottom.peek()) / 2]));
+  };
   const stops = [
     effect(() => {
       state.dark.value;
@@ -176,6 +187,7 @@ export function attachRoutes({ map }: Plan): () => void {
     }),
   ];
   return () => {
+    route.midPlan.value = null;
     map.off('click', take);
     for (const stop of stops) stop();
   };

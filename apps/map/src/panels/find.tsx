@@ -6,6 +6,7 @@ import { Cautions } from './cautions.js';
 import { Headline } from './headline.js';
 import { Issues } from './issues.js';
 import { List } from './list.js';
+import { Taken } from './taken.js';
 import { TreeCard } from './tree-card.js';
 
 /** The ranking, worst first, or the card of what was chosen from it. */
@@ -20,6 +21,7 @@ export function Find() {
   return (
     <>
       <Headline />
+      <Taken />
       <WhatIfNotice />
       <LookAhead />
       {state.filesHaveErrors.value && <Issues />}

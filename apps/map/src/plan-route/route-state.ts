@@ -8,6 +8,7 @@ import {
   type RouteRequest,
   type RouteResult,
 } from '@rootreach/core';
+import * as sketch from '../sketch/sketch.js';
 import * as state from '../state.js';
 import { today } from '../today.js';
 
@@ -28,17 +29,12 @@ export const perforated = signal(false);
 /** Least fall, metre per metre: an eighth of an inch a foot is the usual least (common practice). */
 export const minFall = signal(0.01);
 
-export const result = signal<RouteResult | null>(null);
 /** Share done while it is being worked out; null at rest. */
 export const share = signal<number | null>(null);
 export const problem = signal<string | null>(null);
 export const chosenId = signal<string | null>(null);
 /** The chosen alternative after somebody pulled at it. */
 export const drawn = signal<RouteAlternative | null>(null);
-
-export const chosen = computed<RouteAlternative | null>(
-  () => drawn.value ?? result.value?.alternatives.find(({ id }) => id === chosenId.value) ?? null,
-);
 
 /** Sizes that the chosen pipe is sold in, metres, by the units in use. */
 export const sizes = computed(() =>
@@ -58,6 +54,38 @@ export const request = computed<RouteRequest | null>(() => {
     limits: { minFall: minFall.value },
   };
 });
+
+/** What was found, and the question and sketch that it answers. */
+export const answer = signal<{
+  readonly result: RouteResult;
+  readonly request: RouteRequest;
+  readonly site: unknown;
+} | null>(null);
+
+/** The ways found, as long as they answer the question that stands and the sketch as it is. */
+export const result = computed<RouteResult | null>(() => {
+  const found = answer.value;
+  return found?.request === request.value && found?.site === sketch.site.value
+    ? (found?.result ?? null)
+    : null;
+});
+
+export const chosen = computed<RouteAlternative | null>(() => {
+  const among = result.value?.alternatives;
+  return among === undefined ? null : (drawn.value ?? among.find(({ id }) => id === chosenId.value) ?? null);
+});
+
+/** Middle of what can be seen of the plan; null until the plan is there. */
+export const midPlan = signal<(() => LonLat) | null>(null);
+
+/** What a tap, or a key, on the plan sets; then the other end, where that is still open. */
+export function setPicked(place: LonLat): void {
+  const what = picking.value;
+  if (what === null) return;
+  if (what === 'via') via.value = place;
+  else ends[what].value = { position: place };
+  picking.value = what === 'from' && to.value === null ? 'to' : null;
+}
 
 /** Where a place lies: its own position, or that of the fitting it names. */
 export function positionOf(place: RoutePlace | null): LonLat | null {

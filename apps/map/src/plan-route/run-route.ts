@@ -11,7 +11,7 @@ import * as route from './route-state.js';
 const said = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
 function clearResult(): void {
-  route.result.value = null;
+  route.answer.value = null;
   route.drawn.value = null;
   route.chosenId.value = null;
   route.problem.value = null;
@@ -22,7 +22,7 @@ export async function planNow(): Promise<void> {
   const site = sketch.site.value;
   const request = route.request.value;
   if (!site || !request) return;
-  if (route.share.value !== null) stopJobs();
+  if (route.share.value !== null) stopAll();
   batch(() => {
     clearResult();
     route.picking.value = null;
@@ -33,7 +33,7 @@ export async function planNow(): Promise<void> {
       route.share.value = share;
     });
     batch(() => {
-      route.result.value = result;
+      route.answer.value = { result, request, site };
       route.chosenId.value = result.alternatives[0]?.id ?? null;
       route.share.value = null;
     });
@@ -47,7 +47,7 @@ export async function planNow(): Promise<void> {
 
 /** Gives up what is being worked out. */
 export function cancelPlan(): void {
-  stopJobs();
+  stopAll();
   route.share.value = null;
 }
 
@@ -62,21 +62,37 @@ export function forgetRoute(): void {
   });
 }
 
-let turn = 0;
+/** A bend's last place that has not been worked out yet, while an earlier one is. */
+let pulled: readonly LonLat[] | null = null;
+let isReshaping = false;
 
-/** Works out all figures of the chosen way with one of its bends elsewhere. */
+/** Works out all figures of the chosen way with one of its bends elsewhere; the last wish wins. */
 export async function reshape(path: readonly LonLat[]): Promise<void> {
-  const site = sketch.site.value;
-  const request = route.request.value;
-  if (!site || !request) return;
-  turn += 1;
-  const mine = turn;
-  try {
-    const made = await runJob({ do: 'evaluate-route', site: toGeoJson(site), request, path });
-    if (mine === turn) route.drawn.value = made;
-  } catch (error) {
-    if (mine === turn) route.problem.value = said(error);
+  pulled = path;
+  if (isReshaping) return;
+  isReshaping = true;
+  while (pulled !== null) {
+    const site = sketch.site.value;
+    const { request, chosenId } = route;
+    const [question, way, wanted] = [request.value, chosenId.value, pulled];
+    pulled = null;
+    if (!site || !question) break;
+    try {
+      const job = { do: 'evaluate-route', site: toGeoJson(site), request: question, path: wanted } as const;
+      const made = await runJob(job);
+      if (way === chosenId.value && question === request.value) route.drawn.value = made;
+    } catch (error) {
+      route.problem.value = said(error);
+    }
   }
+  isReshaping = false;
+}
+
+/** Ends all that is under way, here and in the worker. */
+function stopAll(): void {
+  stopJobs();
+  pulled = null;
+  isReshaping = false;
 }
 
 /** Puts the chosen way on the sketch as a line with its bends; one step that can be undone. */
@@ -95,10 +111,14 @@ export async function adopt(): Promise<void> {
     id,
     name: newLine,
   } as const;
-  const made = await runJob(job);
-  sketch.edit(adopted, add(...(made as readonly unknown[] as readonly SketchFeature[])));
-  batch(() => {
-    forgetRoute();
-    state.sheetPlace.value = 'find';
-  });
+  try {
+    const made = await runJob(job);
+    sketch.edit(adopted, add(...(made as readonly unknown[] as readonly SketchFeature[])));
+    batch(() => {
+      forgetRoute();
+      state.sheetPlace.value = 'find';
+    });
+  } catch (error) {
+    route.problem.value = said(error);
+  }
 }

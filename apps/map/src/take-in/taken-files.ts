@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import type { ColumnMap, IntakeReport, TakeInOptions } from '@rootreach/intake';
-import type { InputFile } from '../tasks.js';
+import type { Input, InputFile } from '../tasks.js';
 
 /** One table that was taken in: what was made of it, and the file, to be read again another way. */
 export interface TakenFile {
@@ -12,6 +12,9 @@ export interface TakenFile {
 
 /** Tables of the site that is open; empty for one that came as a site file. */
 export const takenFiles = signal<readonly TakenFile[]>([]);
+
+/** Site files that came together with the tables: they belong to the site however the tables are read. */
+export const cameWith = signal<readonly Input[]>([]);
 
 /** Endings of formats that the page does not read itself. */
 const FOREIGN = /\.(?:csv|tsv|txt|kml|kmz|gpx|zip|shp|dbf|ndjson|jsonl|geojsonl|geojsons)$/i;

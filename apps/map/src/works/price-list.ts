@@ -43,6 +43,9 @@ export const priceList = computed<PriceList>(() => {
   return read && read.list.rows.length > 0 ? read.list : demoPrices();
 });
 
+/** One price at least was changed or taken in. */
+export const changedPrices = computed(() => text.value !== null);
+
 export const ownPrices = computed(() => text.value !== null && !priceList.value.invented);
 
 /** Takes a list in; false where there is no price in it. */

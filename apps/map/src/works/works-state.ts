@@ -51,14 +51,14 @@ const options = (): DecideOptions => ({
   ...(mostNow.value === null ? {} : { limits: { mostNow: mostNow.value } }),
 });
 
-/** Works out what can be done about the stretch. */
-export async function decideNow(): Promise<void> {
+/** Works out what can be done about the stretch. @param again it was, and only a price or a wish has changed. */
+export async function decideNow(again = false): Promise<void> {
   const site = sketch.site.value;
   const segment = target.value;
   if (!site || !segment) return;
   deciding.value = true;
   problem.value = null;
-  picked.value = null;
+  if (!again) picked.value = null;
   try {
     const job = { do: 'decide', site: toGeoJson(site), segmentId: segment.id, options: options() } as const;
     decided.value = await runJob(job);

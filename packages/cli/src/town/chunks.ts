@@ -12,8 +12,8 @@ export interface Chunk {
   readonly last: boolean;
 }
 
-/** Bytes of one piece: small enough to spread over threads, large enough to be read fast. */
-const CHUNK_BYTES = 8_000_000;
+/** Bytes of one piece: what a thread makes of it stays small enough to be cleared up cheaply (measured: 1 to 2 MB). */
+const CHUNK_BYTES = 1_500_000;
 const HEAD_BYTES = 65_536;
 
 function bytesAt(fd: number, from: number, length: number): Buffer {

@@ -101,6 +101,7 @@ export function snapFittings(
 ): { byLine: ReadonlyMap<number, SnappedFitting[]>; issues: Issue[] } {
   const byLine = new Map<number, SnappedFitting[]>();
   const issues: Issue[] = [];
+  if (fittings.length === 0) return { byLine, issues };
   const numberOf = new Map(net.drains.map((d, i) => [d.id, i]));
   for (const fitting of fittings) {
     let near = linesNear(net, fitting.position);

@@ -1,4 +1,5 @@
 import type { Drain } from '../model/site.js';
+import { nthSmallest } from './nth-smallest.js';
 import type { ScoreColumns } from './score-all.js';
 
 /**
@@ -16,7 +17,7 @@ export function worstFirst(
   const { count, expected } = columns;
   const wanted = Math.min(most, count);
   if (wanted === 0) return [];
-  const limit = expected.slice().sort()[count - wanted] as number;
+  const limit = nthSmallest(expected, count - wanted);
   const rows: number[] = [];
   for (let row = 0; row < count; row++) {
     if ((expected[row] as number) >= limit || severe.has(row)) rows.push(row);

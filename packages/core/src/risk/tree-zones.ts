@@ -1,5 +1,6 @@
+import { boxOf } from '../geometry/box-index.js';
 import type { SegmentResult, TreeZones } from '../model/result.js';
-import type { Tree } from '../model/site.js';
+import type { LonLat, Tree } from '../model/site.js';
 import { soilFactor } from '../roots/reach.js';
 import { treeAssumptions } from '../roots/tree-size.js';
 import { protectionRadius, zonesOf } from '../roots/zones.js';
@@ -31,8 +32,13 @@ export function zonesOfTree({ field, site }: RiskContext, i: number): TreeZones 
 
 /** Numbers of the trees that a ranking describes: all, or in a town those that bear on a reported segment. */
 export function treesToDescribe({ field }: RiskContext, segments: readonly SegmentResult[]): number[] {
-  const all = field.trees.map((_, i) => i);
+  const all = Array.from({ length: field.trees.length }, (_, i) => i);
   if (all.length <= MOST_TREES) return all;
-  const bearing = new Set(segments.flatMap((segment) => segment.trees.map(({ id }) => id)));
-  return all.filter((i) => bearing.has((field.trees[i] as Tree).id));
+  const found = new Set<number>();
+  for (const { trees, geometry } of segments) {
+    const bearing = new Set(trees.map(({ id }) => id));
+    const box = boxOf(geometry.coordinates as unknown as readonly LonLat[]);
+    for (const i of field.index.search(...box)) if (bearing.has((field.trees[i] as Tree).id)) found.add(i);
+  }
+  return [...found].sort((a, b) => a - b);
 }

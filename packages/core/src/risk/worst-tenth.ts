@@ -1,3 +1,4 @@
+import { nthSmallest } from './nth-smallest.js';
 import type { ScoreColumns } from './score-all.js';
 
 /** Share of segments that count as the worst: what can be looked at in a season (judgement). */
@@ -6,7 +7,7 @@ export const WORST_SHARE = 0.1;
 /** Expected entries from which a segment is among the worst tenth by its likely value. */
 export function worstTenthFrom(columns: ScoreColumns): number {
   const worst = Math.max(1, Math.ceil(WORST_SHARE * columns.count));
-  return columns.expected.slice().sort()[columns.count - worst] as number;
+  return columns.count === 0 ? 0 : nthSmallest(columns.expected, columns.count - worst);
 }
 
 /** Standard normal distribution function: Abramowitz & Stegun 1964, 26.2.17, error below 7.5e-8. */

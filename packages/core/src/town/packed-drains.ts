@@ -14,6 +14,11 @@ const NUMBERS = [
   'servesM2',
 ] as const;
 
+/** Where each of them stands among the numbers of a line. */
+const PLACE = Object.fromEntries(NUMBERS.map((name, k) => [name, k])) as Readonly<
+  Record<(typeof NUMBERS)[number], number>
+>;
+
 /** Words and switches of a line: towns have few different sets of them. */
 type Kind = Pick<
   Drain,
@@ -161,11 +166,11 @@ export function drainReader(drains: TownDrains): (index: number) => Drain {
   const names = new TextReader(drains.names);
   return (i) => {
     const { file, ...kind } = drains.kinds[drains.kind[i] as number] as Kind;
-    const number = (k: number): number | null => {
-      const value = drains.numbers[NUMBERS.length * i + k] as number;
+    const first = NUMBERS.length * i;
+    const number = (name: (typeof NUMBERS)[number]): number | null => {
+      const value = drains.numbers[first + PLACE[name]] as number;
       return Number.isNaN(value) ? null : value;
     };
-    const values = Object.fromEntries(NUMBERS.map((name, k) => [name, number(k)]));
     const name = names.at(i);
     return {
       id: ids.at(i),
@@ -173,7 +178,15 @@ export function drainReader(drains: TownDrains): (index: number) => Drain {
       name: name === '' ? null : name,
       path: pathIn(drains, i),
       ...kind,
-      ...(values as Pick<Drain, (typeof NUMBERS)[number]>),
+      sizeM: number('sizeM'),
+      pieceM: number('pieceM'),
+      sealMPa: number('sealMPa'),
+      depthStartM: number('depthStartM'),
+      depthEndM: number('depthEndM'),
+      installedYear: number('installedYear'),
+      dugYear: number('dugYear'),
+      cutYear: number('cutYear'),
+      servesM2: number('servesM2'),
     };
   };
 }

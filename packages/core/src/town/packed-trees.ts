@@ -32,7 +32,11 @@ const orNull = (value: number | undefined): number | null =>
 
 /** Packs trees; their conditions and notes are left behind. */
 export function packTrees(trees: readonly Tree[]): PackedTrees {
-  const column = (value: (tree: Tree) => number): Float64Array => Float64Array.from(trees, value);
+  const column = (value: (tree: Tree) => number): Float64Array => {
+    const filled = new Float64Array(trees.length);
+    for (let i = 0; i < filled.length; i++) filled[i] = value(trees[i] as Tree);
+    return filled;
+  };
   const numberOf = new Map<string, number>();
   const names: SpeciesMatch[] = [];
   const species = Uint32Array.from(trees, ({ species: match }) => {

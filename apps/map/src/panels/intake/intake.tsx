@@ -8,7 +8,7 @@ import {
   wordGuess,
 } from '@rootreach/intake';
 import { desk } from '../../keep/desk.js';
-import { type TakenFile, takeFiles, takenFiles } from '../../take-in/taken-files.js';
+import { cameWith, type TakenFile, takeFiles, takenFiles } from '../../take-in/taken-files.js';
 import { words } from '../../words/words.js';
 import { handOver } from '../../works/hand-over.js';
 
@@ -27,8 +27,12 @@ const MEASURED: readonly string[] = [
 
 async function readAgain(one: TakenFile, map: ColumnMap): Promise<void> {
   const files = [...new Set(takenFiles.value.map(({ file }) => file))];
-  const { inputs, taken } = await takeFiles(files, new Map([[one.file.name, { map }]]));
-  await desk().opener.openInputs(inputs);
+  // what was changed in the others stays
+  const maps = takenFiles.value.map(
+    (each) => [each.file.name, { map: each === one ? map : each.map }] as const,
+  );
+  const { inputs, taken } = await takeFiles(files, new Map(maps));
+  await desk().opener.openInputs([...cameWith.value, ...inputs]);
   takenFiles.value = taken;
 }
 
@@ -48,7 +52,7 @@ function Columns({ one }: { readonly one: TakenFile }) {
           const use = map.value.columns[field];
           return (
             <div key={field} class="intake-field">
-              <label for={`column-${field}`}>{field}</label>
+              <label for={`column-${field}`}>{w().fields[field]}</label>
               <select
                 id={`column-${field}`}
                 class="entry"
@@ -67,7 +71,7 @@ function Columns({ one }: { readonly one: TakenFile }) {
               {use?.unit && (
                 <select
                   class="entry"
-                  aria-label={w().unit(field)}
+                  aria-label={w().unit(w().fields[field])}
                   value={use.unit}
                   onChange={({ currentTarget }) =>
                     set(field, use.column, currentTarget.value as (typeof UNITS)[number])
@@ -112,7 +116,7 @@ export function Intake() {
           <p>{w().counts(one.report.file, one.report.rows, one.report.features, one.report.aside)}</p>
           <ul class="quiet">
             {one.report.guesses.map((guess) => (
-              <li key={guess.what}>{wordGuess(guess)}</li>
+              <li key={guess.what}>{w().guess?.(guess, one.map) ?? wordGuess(guess)}</li>
             ))}
           </ul>
           {one.report.entries.length > 0 && (
@@ -120,12 +124,12 @@ export function Intake() {
               <summary>{w().rows}</summary>
               <ul>
                 {one.report.entries.map((entry) => (
-                  <li key={entry.reason}>{wordEntry(entry)}</li>
+                  <li key={entry.reason}>{w().entry?.(entry) ?? wordEntry(entry)}</li>
                 ))}
               </ul>
             </details>
           )}
-          <Columns one={one} />
+          <Columns key={JSON.stringify(one.map)} one={one} />
         </div>
       ))}
     </section>

@@ -6,6 +6,25 @@ import { words } from '../../words/words.js';
 const w = () => words.value.routes;
 const ON_PLAN = '*';
 
+/** What the next tap does, and how to do without one. */
+export function Picking({ what }: { readonly what: 'from' | 'to' | 'via' }) {
+  return (
+    <div class="route-picking">
+      <p role="status">{w().tapping[what]}</p>
+      <button
+        type="button"
+        class="button"
+        onClick={() => {
+          const middle = route.midPlan.value?.();
+          if (middle) route.setPicked(middle);
+        }}
+      >
+        {w().midPlan}
+      </button>
+    </div>
+  );
+}
+
 /** One end of the line: a fitting of the sketch, or a place tapped on the plan. */
 export function PlaceChoice({ end }: { readonly end: 'from' | 'to' }) {
   const id = useId();
@@ -46,7 +65,7 @@ export function PlaceChoice({ end }: { readonly end: 'from' | 'to' }) {
           {w().tapPlan}
         </button>
       </div>
-      {picking && <p role="status">{w().tapping[end]}</p>}
+      {picking && <Picking what={end} />}
     </div>
   );
 }

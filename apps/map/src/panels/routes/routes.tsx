@@ -1,4 +1,5 @@
 import { wordCaution } from '@rootreach/core';
+import { useEffect, useRef } from 'preact/hooks';
 import * as route from '../../plan-route/route-state.js';
 import { cancelPlan, forgetRoute, planNow } from '../../plan-route/run-route.js';
 import * as sketch from '../../sketch/sketch.js';
@@ -6,7 +7,7 @@ import * as state from '../../state.js';
 import { language, words } from '../../words/words.js';
 import { ChosenWay } from './chosen-way.js';
 import { PipeChoice } from './pipe-choice.js';
-import { PlaceChoice } from './place-choice.js';
+import { Picking, PlaceChoice } from './place-choice.js';
 import { WaysTable } from './ways-table.js';
 
 const w = () => words.value.routes;
@@ -36,7 +37,7 @@ function Via() {
           {w().drop}
         </button>
       )}
-      {picking && <p role="status">{w().tapping.via}</p>}
+      {picking && <Picking what="via" />}
     </div>
   );
 }
@@ -45,10 +46,13 @@ function Answer() {
   const result = route.result.value;
   const chosen = route.chosen.value;
   const units = state.units.value;
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => place.current?.scrollIntoView({ block: 'start' }), [result]);
   if (!result) return null;
   const { none } = result;
   return (
-    <div class="route-answer">
+    <div class="route-answer" ref={place}>
+      {result.alternatives.length > 0 && <h2>{w().ways}</h2>}
       {none && (
         <div role="status">
           <p class="known">{w().none(none, units)}</p>
@@ -84,6 +88,7 @@ export function Routes() {
   const site = sketch.site.value;
   const share = route.share.value;
   const ready = route.request.value !== null;
+  const found = route.result.value?.alternatives.length;
   if (!site) return <p class="loading">{w().tooLarge}</p>;
   return (
     <div class="routes">
@@ -114,11 +119,14 @@ export function Routes() {
           </button>
         )}
       </div>
-      {share !== null && (
-        <p role="status">
-          <progress max={1} value={share} aria-label={w().working(share)} /> {w().working(share)}
-        </p>
-      )}
+      <p role="status" class="route-share">
+        {share !== null && (
+          <>
+            <progress max={1} value={share} aria-label={w().working(share)} /> {w().working(share)}
+          </>
+        )}
+        {found !== undefined && found > 0 && w().found(found)}
+      </p>
       {route.problem.value && <p class="known">{w().failed(route.problem.value)}</p>}
       <Answer />
     </div>

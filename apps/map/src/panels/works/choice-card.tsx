@@ -11,7 +11,8 @@ export const choiceWords = () => wordsFor(language.value).owner.choices;
 /** One choice: what is done, what it costs, what it leaves of the trouble. */
 export function ChoiceCard({ choice, decided }: { readonly choice: Choice; readonly decided: DecideResult }) {
   const said = choiceWords();
-  const { id, now, presentValue, chance, recurring, tree, garden } = choice;
+  const { id, now, presentValue, chance, recurring, tree, garden, work } = choice;
+  const givesAccess = work?.fittings.some(({ type, replaces }) => type === 'basin' && replaces !== null);
   const tag = id === decided.recommended ? said.advised : id === decided.runnerUp ? said.second : null;
   const isPicked = (works.picked.value ?? decided.recommended) === id;
   return (
@@ -20,6 +21,7 @@ export function ChoiceCard({ choice, decided }: { readonly choice: Choice; reado
         {said.names[id]} {tag && <span class="choice-tag">{tag}</span>}
       </h3>
       <p>{said.done[id]}</p>
+      {givesAccess && id !== 'basin-for-wye' && <p>{w().basin}</p>}
       <p>
         {now === null ? w().unpriced : w().now(now, decided.currency)}
         {presentValue !== null && `. ${w().over(presentValue, decided.horizonYears, decided.currency)}`}
@@ -43,6 +45,7 @@ export function ChoiceCard({ choice, decided }: { readonly choice: Choice; reado
         type="button"
         class="button"
         aria-pressed={isPicked}
+        aria-label={`${isPicked ? w().picked : w().pick}: ${said.names[id]}`}
         onClick={() => {
           works.picked.value = id;
         }}

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { words } from '../../words/words.js';
 import { handOver } from '../../works/hand-over.js';
 import {
+  changedPrices,
   forgetPrices,
   ownPrices,
   priceFile,
@@ -85,7 +86,13 @@ export function PricesPart() {
   return (
     <details class="works-part">
       <summary>{w().prices}</summary>
-      <p>{ownPrices.value ? w().pricesOwn(rows.length, when) : w().pricesDemo}</p>
+      <p>
+        {ownPrices.value
+          ? w().pricesOwn(rows.length, when)
+          : changedPrices.value
+            ? w().pricesChanged
+            : w().pricesDemo}
+      </p>
       {wrong.value && <p class="known">{w().badPrices}</p>}
       {priceIssues.value.length > 0 && <p class="quiet">{w().badRows(priceIssues.value.length)}</p>}
       <div class="works-buttons">
@@ -106,7 +113,7 @@ export function PricesPart() {
         <button type="button" class="button" onClick={() => handOver('prices.csv', priceFile(), 'text/csv')}>
           {w().savePrices}
         </button>
-        {ownPrices.value && (
+        {changedPrices.value && (
           <button type="button" class="button" onClick={forgetPrices}>
             {w().dropPrices}
           </button>

@@ -13,7 +13,7 @@ function OptionTable({ option, currency }: { readonly option: QuoteOption; reado
   return (
     <details class="works-part">
       <summary>
-        {nameOf(option)}: {option.total} {currency}
+        {nameOf(option)}: {w().exact(option.total, currency)}
       </summary>
       {option.missing.length > 0 && <p class="known">{w().missing(option.missing.length)}</p>}
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than a phone is scrolled by keys */}
@@ -57,7 +57,7 @@ function OptionTable({ option, currency }: { readonly option: QuoteOption; reado
                 <th scope="row" colSpan={3}>
                   {w()[sum]}
                 </th>
-                <td class="number">{option[sum]}</td>
+                <td class="number">{w().exact(option[sum], currency)}</td>
               </tr>
             ))}
           </tfoot>

@@ -1,8 +1,10 @@
 import { wordCaution } from '@rootreach/core';
-import { useId } from 'preact/hooks';
+import { useEffect, useId } from 'preact/hooks';
+import * as measure from '../../measure.js';
 import * as sketch from '../../sketch/sketch.js';
 import * as state from '../../state.js';
 import { language, words } from '../../words/words.js';
+import { priceList, priceTerms } from '../../works/price-list.js';
 import * as works from '../../works/works-state.js';
 import { ChoiceCard, choiceWords } from './choice-card.js';
 import { AssumptionsPart, PricesPart } from './prices-part.js';
@@ -65,6 +67,8 @@ function Switches() {
 function Choices() {
   const decided = works.decided.value;
   if (!decided || !works.isCurrent.value) return decided ? <p>{w().stale}</p> : null;
+  const { drainId, drainName, fromM, toM } = decided.target;
+  const name = drainName ?? drainId;
   const said = choiceWords();
   const order = (id: string, value: number | null) =>
     id === decided.recommended ? -2 : id === decided.runnerUp ? -1 : (value ?? Number.MAX_VALUE);
@@ -74,6 +78,8 @@ function Choices() {
   const impossible = decided.choices.filter((one) => !one.possible);
   return (
     <>
+      <h2>{w().choices}</h2>
+      <p class="quiet">{w().weighed(name, measure.span(fromM, toM, state.units.value))}</p>
       <ul class="choices">
         {possible.map((choice) => (
           <ChoiceCard key={choice.id} choice={choice} decided={decided} />
@@ -127,6 +133,13 @@ function HandOut() {
 /** From a ranked stretch to a choice, an offer, a page and a date. */
 export function Works() {
   const site = sketch.site.value;
+  const [prices, terms, assume, most] = [priceList, priceTerms, works.assume, works.mostNow].map(
+    (s) => s.value,
+  );
+  // the choices follow each price and assumption
+  useEffect(() => {
+    if (works.isCurrent.value) void works.decideNow(true);
+  }, [prices, terms, assume, most]);
   if (!site) return <p class="loading">{w().tooLarge}</p>;
   const cautions = works.decided.value?.cautions ?? state.opened.value?.result.cautions ?? [];
   return (

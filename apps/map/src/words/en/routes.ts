@@ -2,7 +2,7 @@ import type { FallRemedy, HarmRule, NoRoute, RouteAim } from '@rootreach/core';
 import type { Units } from '../../measure.js';
 import * as measure from '../../measure.js';
 
-const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)} %`;
+const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)}\u00a0%`;
 
 /** Texts of new lines. */
 export const routes = {
@@ -21,6 +21,11 @@ export const routes = {
     to: 'Tap where it comes out.',
     via: 'Tap a point that the line should pass.',
   },
+  midPlan: 'Set it mid-plan, then move it',
+  found: (n: number) =>
+    n === 1
+      ? 'One way: no other is better at anything.'
+      : `${n} ways, each better than the others at something.`,
   drop: 'Without it',
   pipe: 'Pipe',
   size: 'Size',

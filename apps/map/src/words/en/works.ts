@@ -3,7 +3,7 @@ import type { Switch } from '@rootreach/core';
 const dollars = (amount: number, currency: string): string =>
   new Intl.NumberFormat('en-US', { style: 'currency', currency, maximumFractionDigits: 0 }).format(amount);
 
-const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)} %`;
+const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)}\u00a0%`;
 
 /** Texts of choices, prices and pages to hand out. */
 export const works = {
@@ -32,6 +32,11 @@ export const works = {
     'clear-by-cutter': (years: string) => `cutting every ${years}`,
   },
   years: (n: number) => (Math.round(n * 10) / 10 === 1 ? 'year' : `${Math.round(n * 10) / 10} years`),
+  choices: 'The choices',
+  exact: (amount: string, currency: string) =>
+    new Intl.NumberFormat('en-US', { style: 'currency', currency }).format(Number(amount)),
+  weighed: (line: string, span: string) => `Weighed for ${line}, ${span} from the lower end.`,
+  basin: 'With a basin where the lines meet: from it every line can be reached.',
   pick: 'Do this',
   picked: 'Chosen',
   notPossible: (n: number) => `Not possible here: ${n}`,
@@ -59,6 +64,7 @@ export const works = {
   tax: 'Tax, %',
   prices: 'Your prices',
   pricesDemo: 'These are invented prices, to show how it works.',
+  pricesChanged: 'These are the invented prices, with your changes.',
   pricesOwn: (n: number, dated: string | null) =>
     `Your list: ${n} prices${dated === null ? '' : `, ${dated}`}.`,
   loadPrices: 'Open your list (CSV)',

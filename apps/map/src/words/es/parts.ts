@@ -17,3 +17,16 @@ export const fitting: Readonly<Record<FittingType, string>> = {
 /** `1 línea`, `3 líneas`. */
 export const many = (n: number, one: string, more = `${one}s`): string =>
   `${n.toLocaleString('es')} ${n === 1 ? one : more}`;
+
+const ENDS: Readonly<Record<string, string>> = {
+  'the outlet': 'la salida',
+  'the lower end': 'el extremo de abajo',
+  'the upper end': 'el extremo de arriba',
+};
+
+/** `basin B1` comes in English from the model; its kind is put into Spanish. */
+export function wayIn(name: string): string {
+  const [type = '', ...id] = name.split(' ');
+  const known = (fitting as Readonly<Record<string, string>>)[type];
+  return ENDS[name] ?? (known === undefined ? name : `${known} ${id.join(' ')}`);
+}

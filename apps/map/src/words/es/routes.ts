@@ -1,7 +1,7 @@
 import * as measure from '../../measure.js';
 import type { Words } from '../en.js';
 
-const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)} %`;
+const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)}\u00a0%`;
 
 /** Texts of new lines. */
 export const routes: Words['routes'] = {
@@ -20,6 +20,11 @@ export const routes: Words['routes'] = {
     to: 'Toque donde sale.',
     via: 'Toque un punto por donde deba pasar la línea.',
   },
+  midPlan: 'Ponerlo en medio y moverlo',
+  found: (n) =>
+    n === 1
+      ? 'Un camino: ningún otro es mejor en nada.'
+      : `${n} caminos, cada uno mejor que los otros en algo.`,
   drop: 'Sin él',
   pipe: 'Tubo',
   size: 'Tamaño',

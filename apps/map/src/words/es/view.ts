@@ -2,7 +2,7 @@ import type { SegmentResult } from '@rootreach/core';
 import type { Units } from '../../measure.js';
 import * as measure from '../../measure.js';
 import type { Words } from '../en.js';
-import { fitting, many } from './parts.js';
+import { fitting, many, wayIn } from './parts.js';
 
 type View = Omit<Words, 'answers' | 'draw' | 'forms' | 'intake' | 'keep' | 'model' | 'routes' | 'works'>;
 
@@ -14,19 +14,6 @@ function sure(share: number): string {
   const percent = Math.round(share * 100);
   if (percent >= 99) return 'más de 98 %';
   return percent <= 1 ? 'menos de 2 %' : `${percent} %`;
-}
-
-const ENDS: Readonly<Record<string, string>> = {
-  'outlet end': 'el extremo de salida',
-  'lower end': 'el extremo de salida',
-  'upper end': 'el extremo de arriba',
-};
-
-/** `basin B1` comes in English from the model; its kind is put into Spanish. */
-function wayIn(name: string): string {
-  const [type = '', ...id] = name.split(' ');
-  const known = (fitting as Readonly<Record<string, string>>)[type];
-  return ENDS[name] ?? (known === undefined ? name : `${known} ${id.join(' ')}`);
 }
 
 function whereOf({ reach }: SegmentResult, units: Units): string {

@@ -1,9 +1,10 @@
 import type { Words } from '../en.js';
+import { wayIn } from './parts.js';
 
 const dollars = (amount: number, currency: string): string =>
   new Intl.NumberFormat('es-US', { style: 'currency', currency, maximumFractionDigits: 0 }).format(amount);
 
-const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)} %`;
+const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)}\u00a0%`;
 
 /** Texts of choices, prices and pages to hand out. */
 export const works: Words['works'] = {
@@ -28,6 +29,12 @@ export const works: Words['works'] = {
     'clear-by-cutter': (years) => `corte cada ${years}`,
   },
   years: (n) => (Math.round(n * 10) / 10 === 1 ? 'año' : `${Math.round(n * 10) / 10} años`),
+  choices: 'Las opciones',
+  exact: (amount, currency) =>
+    new Intl.NumberFormat('es-US', { style: 'currency', currency }).format(Number(amount)),
+  weighed: (line, span) =>
+    `Comparadas para ${line}, ${span.replace(' to ', ' a ')} desde el extremo de abajo.`,
+  basin: 'Con un sumidero donde se juntan las líneas: desde ahí se llega a todas.',
   pick: 'Hacer esto',
   picked: 'Elegido',
   notPossible: (n) => `Aquí no se puede: ${n}`,
@@ -55,6 +62,7 @@ export const works: Words['works'] = {
   tax: 'Impuesto, %',
   prices: 'Sus precios',
   pricesDemo: 'Estos precios son inventados, para mostrar cómo funciona.',
+  pricesChanged: 'Son los precios inventados, con sus cambios.',
   pricesOwn: (n, dated) => `Su lista: ${n} precios${dated === null ? '' : `, ${dated}`}.`,
   loadPrices: 'Abrir su lista (CSV)',
   savePrices: 'Guardar esta lista para editarla',
@@ -82,7 +90,7 @@ export const works: Words['works'] = {
   dayCount: 'Días de trabajo',
   makeSeason: 'Hacer la lista',
   noSites: 'Todavía no hay sitios guardados en este aparato.',
-  look: (site, from, direction, to) => `${site}: desde ${from}, ${direction}, hasta ${to}`,
+  look: (site, from, direction, to) => `${site}: desde ${wayIn(from)}, ${direction}, hasta ${to}`,
   expect: (from, to) => `espérelo de ${from} a ${to}`,
   due: (when) => `antes de ${when}`,
   direction: { upstream: 'aguas arriba', downstream: 'aguas abajo' },
