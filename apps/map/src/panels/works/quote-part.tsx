@@ -9,6 +9,38 @@ const w = () => words.value.works;
 
 const nameOf = ({ id, name }: QuoteOption): string => choiceWords().names[id as ChoiceId] ?? name;
 
+function Item({ item }: { readonly item: QuoteOption['items'][number] }) {
+  const name = w().itemName(item.code, item.text);
+  return (
+    <tbody>
+      <tr>
+        <th scope="rowgroup" colSpan={3}>
+          {name}
+        </th>
+      </tr>
+      <tr>
+        <td class="number">
+          {item.quantity} {w().unit(item.unit)}
+        </td>
+        <td>
+          <input
+            class="entry works-price"
+            inputMode="decimal"
+            aria-label={w().priceOf(name)}
+            value={item.price ?? ''}
+            onChange={({ currentTarget }) => {
+              const typed = currentTarget.value.trim().replace(',', '.');
+              if (/^\d+(\.\d+)?$/.test(typed)) setPrice(item.code, typed);
+              else currentTarget.value = item.price ?? '';
+            }}
+          />
+        </td>
+        <td class="number">{item.total ?? '–'}</td>
+      </tr>
+    </tbody>
+  );
+}
+
 function OptionTable({ option, currency }: { readonly option: QuoteOption; readonly currency: string }) {
   return (
     <details class="works-part">
@@ -17,44 +49,22 @@ function OptionTable({ option, currency }: { readonly option: QuoteOption; reado
       </summary>
       {option.missing.length > 0 && <p class="known">{w().missing(option.missing.length)}</p>}
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than a phone is scrolled by keys */}
-      <section class="route-table" tabIndex={0} aria-label={nameOf(option)}>
+      <section class="route-table offer" tabIndex={0} aria-label={nameOf(option)}>
         <table>
           <thead>
             <tr>
-              <th scope="col">{w().item}</th>
               <th scope="col">{w().quantity}</th>
               <th scope="col">{w().price}</th>
               <th scope="col">{w().total}</th>
             </tr>
           </thead>
-          <tbody>
-            {option.items.map((item) => (
-              <tr key={`${item.code} ${item.text}`}>
-                <th scope="row">{item.text}</th>
-                <td class="number">
-                  {item.quantity} {item.unit}
-                </td>
-                <td>
-                  <input
-                    class="entry works-price"
-                    inputMode="decimal"
-                    aria-label={w().priceOf(item.text)}
-                    value={item.price ?? ''}
-                    onChange={({ currentTarget }) => {
-                      const typed = currentTarget.value.trim().replace(',', '.');
-                      if (/^\d+(\.\d+)?$/.test(typed)) setPrice(item.code, typed);
-                      else currentTarget.value = item.price ?? '';
-                    }}
-                  />
-                </td>
-                <td class="number">{item.total ?? '–'}</td>
-              </tr>
-            ))}
-          </tbody>
+          {option.items.map((item) => (
+            <Item key={`${item.code} ${item.text}`} item={item} />
+          ))}
           <tfoot>
             {(['subtotal', 'margin', 'tax', 'total'] as const).map((sum) => (
               <tr key={sum}>
-                <th scope="row" colSpan={3}>
+                <th scope="row" colSpan={2}>
                   {w()[sum]}
                 </th>
                 <td class="number">{w().exact(option[sum], currency)}</td>

@@ -1,9 +1,18 @@
-import type { Switch } from '@rootreach/core';
+import type { PriceUnit, Switch } from '@rootreach/core';
 
 const dollars = (amount: number, currency: string): string =>
   new Intl.NumberFormat('en-US', { style: 'currency', currency, maximumFractionDigits: 0 }).format(amount);
 
 const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)}\u00a0%`;
+
+const UNITS: Readonly<Partial<Record<PriceUnit, string>>> = {
+  m2: 'm²',
+  m3: 'm³',
+  ft2: 'ft²',
+  yd2: 'yd²',
+  ft3: 'ft³',
+  yd3: 'yd³',
+};
 
 /** Texts of choices, prices and pages to hand out. */
 export const works = {
@@ -73,11 +82,13 @@ export const works = {
   badPrices: 'There is no price to use in that file.',
   badRows: (n: number) => `${n} ${n === 1 ? 'row' : 'rows'} of the list could not be used.`,
   quote: 'The offer, side by side',
-  item: 'Item',
   quantity: 'Quantity',
   price: 'Price',
   total: 'Total',
   subtotal: 'Sum',
+  /** Items come in English from the list. */
+  itemName: (_code: string, text: string): string => text,
+  unit: (unit: PriceUnit): string => UNITS[unit] ?? unit,
   priceOf: (item: string) => `Price of ${item}`,
   saveQuote: 'Save the offer (CSV)',
   missing: (n: number) => `${n} ${n === 1 ? 'item has' : 'items have'} no price: the total is too low.`,

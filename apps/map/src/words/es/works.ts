@@ -1,10 +1,26 @@
+import type { PriceUnit } from '@rootreach/core';
 import type { Words } from '../en.js';
+import { item } from './items.js';
 import { wayIn } from './parts.js';
 
 const dollars = (amount: number, currency: string): string =>
   new Intl.NumberFormat('es-US', { style: 'currency', currency, maximumFractionDigits: 0 }).format(amount);
 
 const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)}\u00a0%`;
+
+const UNITS: Readonly<Partial<Record<PriceUnit, string>>> = {
+  m2: 'm²',
+  m3: 'm³',
+  ft2: 'pie²',
+  yd2: 'yd²',
+  ft3: 'pie³',
+  yd3: 'yd³',
+  ft: 'pies',
+  ton: 'ton. EE. UU.',
+  piece: 'pza.',
+  job: 'vez',
+  hour: 'h',
+};
 
 /** Texts of choices, prices and pages to hand out. */
 export const works: Words['works'] = {
@@ -48,9 +64,9 @@ export const works: Words['works'] = {
       case 'price-now':
         return `Con ${at.toFixed(1)} veces el precio de la obra aconsejada, gana «${becomes}».`;
       case 'trouble-cost':
-        return `Si un atasco costara ${at.toFixed(1)} veces más, gana «${becomes}».`;
+        return `Si un atasco costara ${at.toFixed(1)} veces lo supuesto, gana «${becomes}».`;
       case 'root-rate':
-        return `Con raíces ${at.toFixed(1)} veces más activas, gana «${becomes}».`;
+        return `Con raíces ${at.toFixed(1)} veces tan activas, gana «${becomes}».`;
     }
   },
   steady: 'Nada razonable de lo que probamos cambia la respuesta.',
@@ -70,11 +86,12 @@ export const works: Words['works'] = {
   badPrices: 'No hay ningún precio útil en ese archivo.',
   badRows: (n) => `${n} ${n === 1 ? 'fila' : 'filas'} de la lista no se pudieron usar.`,
   quote: 'La oferta, lado a lado',
-  item: 'Partida',
   quantity: 'Cantidad',
   price: 'Precio',
   total: 'Total',
   subtotal: 'Suma',
+  itemName: item,
+  unit: (unit) => UNITS[unit] ?? unit,
   priceOf: (item) => `Precio de ${item}`,
   saveQuote: 'Guardar la oferta (CSV)',
   missing: (n) => `${n} ${n === 1 ? 'partida no tiene' : 'partidas no tienen'} precio: el total queda corto.`,
