@@ -17,6 +17,27 @@ const REASONS: Readonly<Record<string, string>> = {
 const isFolder = async (path: string): Promise<boolean> =>
   (await stat(path).catch(() => null))?.isDirectory() ?? false;
 
+/** Characters put together before they are written: each write waits for the disk. */
+const AT_ONCE = 1 << 20;
+
+function* gathered(parts: string | Iterable<string>): Iterable<string> {
+  if (typeof parts === 'string') {
+    yield parts;
+    return;
+  }
+  let held: string[] = [];
+  let length = 0;
+  for (const part of parts) {
+    held.push(part);
+    length += part.length;
+    if (length < AT_ONCE) continue;
+    yield held.join('');
+    held = [];
+    length = 0;
+  }
+  yield held.join('');
+}
+
 /**
  * Writes beside the target and renames, so that a reader sees the old file or the whole new one.
  * @param parts The text, or pieces of it that are written as they come.
@@ -27,7 +48,7 @@ export async function writeWhole(path: string, parts: string | Iterable<string>)
   try {
     const file = await open(beside, 'wx');
     try {
-      for (const part of typeof parts === 'string' ? [parts] : parts) await file.write(part);
+      for (const part of gathered(parts)) await file.write(part);
       await file.sync();
     } finally {
       await file.close();

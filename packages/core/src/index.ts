@@ -119,6 +119,7 @@ export {
   fromFeet,
   fromInches,
   fromMillimetres,
+  fromSquareFeet,
   toCentimetres,
   toFeet,
   toInches,
@@ -131,6 +132,7 @@ export { readSite, type SiteReading } from './validate/read-site.js';
 export { siteFileSchemas } from './validate/schemas.js';
 export { SiteReader } from './validate/site-reader.js';
 export { manningFull, manningPartial } from './water/manning.js';
+export { rainLookUp } from './water/rain-look-up.js';
 export { type SizeBasis, sizeForArea } from './water/size-for-area.js';
 export { sizesByRain } from './water/sizes-by-rain.js';
 export { type WaterOptions, waterOf } from './water/water.js';

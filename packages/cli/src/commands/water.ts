@@ -1,4 +1,4 @@
-import { fromInchesPerHour, runoffTable, type SurfaceKey, waterOf } from '@rootreach/core';
+import { runoffTable, type SurfaceKey, waterOf } from '@rootreach/core';
 import type { Args } from '../args.js';
 import { CannotDo } from '../cannot-do.js';
 import type { Command, ExitCode } from '../command.js';
@@ -12,20 +12,10 @@ import { json } from '../print/json.js';
 import { waterCsv } from '../print/water-csv.js';
 import { waterTable } from '../print/water-table.js';
 import { Progress } from '../progress.js';
+import { rainFrom, rainOptions } from '../rain-from.js';
 import { readFiles } from '../read-files.js';
 import { intakeOptions } from '../taking-in.js';
 import { outputPath, writeOutput } from '../write-output.js';
-
-/** No rain that was ever measured for a minute is above this, mm/h. */
-const MOST_RAIN_MM_H = 2500;
-
-function rainFrom(args: Args): number | undefined {
-  const mm = args.number('rain-mm-h', { least: 0.1, most: MOST_RAIN_MM_H });
-  const inches = args.number('rain-in-h', { least: 0.01, most: 100 });
-  if (mm !== undefined && inches !== undefined)
-    throw new CannotDo('choose one of --rain-mm-h and --rain-in-h');
-  return inches === undefined ? mm : fromInchesPerHour(inches);
-}
 
 const surfaces = runoffTable.map(({ key }) => key);
 
@@ -72,11 +62,7 @@ export const waterCommand: Command = {
     'rootreach water lines.geojson --rain-mm-h 110 --slope 1 --csv --out water.csv',
   ],
   options: {
-    'rain-mm-h': { value: 'N', text: 'rain to carry in mm an hour; as the site file says if not given' },
-    'rain-in-h': {
-      value: 'N',
-      text: 'the same in inches an hour; it is never made up: look it up for your place',
-    },
+    ...rainOptions,
     slope: { value: 'PERCENT', text: 'fall of lines whose depths and levels do not tell it' },
     surface: {
       value: 'KIND',

@@ -1,7 +1,8 @@
+import type { SourceKey } from '../sources/bibliography.js';
 import type { JointKey, MaterialKey } from '../tables/pipe-row.js';
 import type { Caution } from './caution.js';
 import type { FallRemedy } from './fall.js';
-import type { ElevationGrid } from './ground.js';
+import type { ElevationGrid, GroundBasis } from './ground.js';
 import type { Assumption, Issue } from './issue.js';
 import type { PricedLines, PriceList } from './prices.js';
 import type { Chance } from './result.js';
@@ -206,6 +207,13 @@ export type NoRoute =
       };
     };
 
+/** What solid stretches of a pipe with holes go by. */
+export interface SolidRule {
+  /** From a stem; null where each tree has its own root zone. */
+  readonly radiusM: number | null;
+  readonly source: SourceKey;
+}
+
 /** The same route laid with another pipe. */
 export interface PipeChoice {
   readonly id: string;
@@ -215,7 +223,14 @@ export interface PipeChoice {
   readonly joints: number;
   /** Stretches laid solid where the rest is perforated; stations from the upper end. */
   readonly solid: readonly (readonly [fromM: number, toM: number])[];
+  /** Null where nothing is laid solid for the sake of trees. */
+  readonly solidBy: SolidRule | null;
   readonly perforatedM: number;
+  /**
+   * Of what has holes, metres nearer to a tree than guidance on farm drains wants a drain with holes: 100 ft from
+   * willow, soft maple, elm, poplar and trees of unknown kind, 50 ft from others.
+   */
+  readonly holesNearTreesM: number;
   readonly chance: { readonly '10': Chance; readonly '25': Chance };
   readonly cost: { readonly now: number; readonly roots: number; readonly presentValue: number };
 }
@@ -230,6 +245,8 @@ export interface RouteResult {
   readonly none: NoRoute | null;
   /** Pipes compared on the alternative with the lowest present value. */
   readonly pipes: readonly PipeChoice[];
+  /** What the ground elevations rest on. */
+  readonly ground: GroundBasis;
   readonly assumed: readonly Assumption[];
   readonly issues: readonly Issue[];
   readonly cautions: readonly Caution[];

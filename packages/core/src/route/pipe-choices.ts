@@ -1,11 +1,16 @@
 import { chordOf } from '../geometry/chord.js';
 import type { Point } from '../geometry/disc-less-strip.js';
 import { type Interval, unionOf } from '../geometry/intervals.js';
-import type { PipeChoice, RoutePipe } from '../model/route.js';
+import { stretchesInside } from '../geometry/overlap.js';
+import type { Polyline } from '../geometry/polyline.js';
+import type { PipeChoice, RoutePipe, SolidRule } from '../model/route.js';
 import { asNumber } from '../prices/price-quantities.js';
+import { clearanceOf } from '../roots/clearance.js';
+import { solidStretches } from '../roots/clearance-stretches.js';
 import { soilFactor } from '../roots/reach.js';
 import { treeSize } from '../roots/tree-size.js';
 import { reachOf } from '../roots/zones.js';
+import { drainClearance } from '../tables/drain-clearance.js';
 import { jointRow } from '../tables/joints.js';
 import { pipeRow } from '../tables/pipes.js';
 import { bendRuleOf, bendsOf } from './bends.js';
@@ -53,10 +58,36 @@ export function inRootZone(scene: RouteScene, points: readonly Point[]): Interva
   return unionOf(found.map(([from, to]): Interval => [Math.max(0, from), Math.min(lengthM, to)]));
 }
 
+/** A path as a line with stations. */
+function lineOf(points: readonly Point[]): Polyline {
+  const s = new Float64Array(points.length);
+  for (let i = 1; i < points.length; i++) {
+    const [a, b] = [points[i - 1], points[i]] as [Point, Point];
+    s[i] = (s[i - 1] as number) + Math.hypot(b[0] - a[0], b[1] - a[1]);
+  }
+  return { x: Float64Array.from(points, ([x]) => x), y: Float64Array.from(points, ([, y]) => y), s };
+}
+
+/** Stretches of a path where guidance on farm drains would have no drain with holes. */
+export function inClearance({ site, trees, nowYear }: RouteScene, points: readonly Point[]): Interval[] {
+  const circles = trees.flatMap(({ id, x, y }) => {
+    const tree = site.trees.find((other) => other.id === id);
+    return tree === undefined ? [] : [{ x, y, radiusM: clearanceOf(treeSize(tree, nowYear).row) }];
+  });
+  return stretchesInside(lineOf(points), circles);
+}
+
+const totalOf = (parts: readonly Interval[]): number => parts.reduce((sum, [from, to]) => sum + to - from, 0);
+
+/** Metres of a path inside some stretches and outside others. */
+const lengthLess = (inside: readonly Interval[], less: readonly Interval[]): number =>
+  totalOf(unionOf([...inside, ...less])) - totalOf(unionOf(less));
+
 interface Candidate {
   readonly id: string;
   readonly pipe: RoutePipe;
   readonly solid: readonly Interval[];
+  readonly solidBy: SolidRule | null;
   readonly name: string;
 }
 
@@ -66,7 +97,8 @@ function nameOf({ material, joint, perforated, wrapped }: RoutePipe): string {
   return `${holes}${row.name}, ${jointRow(joint ?? row.joint).name}`;
 }
 
-function candidatesOf({ pipe }: RouteScene['request'], solid: readonly Interval[]): Candidate[] {
+function candidatesOf(scene: RouteScene, points: readonly Point[]): Candidate[] {
+  const { pipe } = scene.request;
   const { sizeM } = pipe;
   const coil: RoutePipe = { material: 'hdpe-corrugated-heavy', sizeM };
   const drained: RoutePipe = pipe.perforated ? pipe : { ...coil, perforated: true, wrapped: true };
@@ -74,6 +106,7 @@ function candidatesOf({ pipe }: RouteScene['request'], solid: readonly Interval[
     id,
     pipe: chosen,
     solid: [],
+    solidBy: null,
     name,
   });
   return [
@@ -85,8 +118,16 @@ function candidatesOf({ pipe }: RouteScene['request'], solid: readonly Interval[
     {
       id: 'solid-past-trees',
       pipe: drained,
-      solid,
+      solid: inRootZone(scene, points),
+      solidBy: { radiusM: null, source: 'our-judgement' },
       name: `${nameOf(drained)}; solid past the trees`,
+    },
+    {
+      id: 'solid-by-guidance',
+      pipe: drained,
+      solid: solidStretches(lineOf(points), scene.trees),
+      solidBy: { radiusM: drainClearance.solidWithinM.value, source: drainClearance.solidWithinM.source },
+      name: `${nameOf(drained)}; solid within 50 ft (15 m) of a tree`,
     },
   ];
 }
@@ -94,7 +135,7 @@ function candidatesOf({ pipe }: RouteScene['request'], solid: readonly Interval[
 function choiceOf(
   scene: RouteScene,
   points: readonly Point[],
-  { id, pipe, solid, name }: Candidate,
+  { id, pipe, solid, solidBy, name }: Candidate,
 ): PipeChoice {
   const { site, request, horizonYears, costs, plane, nowYear, limits } = scene;
   const lengthM = pathLength(points);
@@ -125,7 +166,6 @@ function choiceOf(
   });
   const now = asNumber(priced.total);
   const roots = asked.discounted * costs.repairEach;
-  const solidM = solid.reduce((sum, [from, to]) => sum + to - from, 0);
   return {
     id,
     name,
@@ -133,7 +173,9 @@ function choiceOf(
     joint: pipe.joint ?? pipeRow(pipe.material).joint,
     joints: asked.joints.length,
     solid,
-    perforatedM: pipe.perforated ? lengthM - solidM : 0,
+    solidBy,
+    perforatedM: pipe.perforated ? lengthM - totalOf(solid) : 0,
+    holesNearTreesM: pipe.perforated ? lengthLess(inClearance(scene, points), solid) : 0,
     chance: { '10': ten.chance, '25': twentyFive.chance },
     cost: { now, roots, presentValue: now + roots },
   };
@@ -147,17 +189,18 @@ const sameKind = (a: RoutePipe, b: RoutePipe): boolean =>
 
 /**
  * The same path laid with other pipes: a coil without joints, gasketed, glued, perforated and wrapped, and that with
- * solid pipe inside the root zones. The pipe that was asked for comes first.
+ * solid pipe inside the root zones (judgement) or within 50 ft of a stem (guidance on farm drains). The pipe that was
+ * asked for comes first.
  */
 export function pipeChoices(scene: RouteScene, points: readonly Point[]): PipeChoice[] {
-  const [asked, ...others] = candidatesOf(scene.request, inRootZone(scene, points)) as [
+  const [asked, ...others] = candidatesOf(scene, points) as [
     Candidate,
     ...Candidate[],
   ];
   const lengthM = pathLength(points);
-  const worth = others.filter(({ id, pipe, solid }) => {
-    if (id !== 'solid-past-trees') return !sameKind(pipe, asked.pipe);
-    const solidM = solid.reduce((sum, [from, to]) => sum + to - from, 0);
+  const worth = others.filter(({ pipe, solid, solidBy }) => {
+    if (solidBy === null) return !sameKind(pipe, asked.pipe);
+    const solidM = totalOf(solid);
     return solidM > 0 && solidM < lengthM - 1e-6;
   });
   return [asked, ...worth].map((candidate) => choiceOf(scene, points, candidate));

@@ -221,6 +221,7 @@ export function planRoute(site: Site, request: RouteRequest, options: PlanOption
     alternatives,
     none,
     pipes,
+    ground: scene.ground.basis,
     assumed: scene.assumed,
     issues: [],
     cautions: cautionsOfRoutes(scene, alternatives),

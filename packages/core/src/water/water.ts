@@ -12,6 +12,7 @@ import { waterCautions } from './cautions.js';
 import { lineSlope } from './line-slope.js';
 import { lineWater, type WaterInputs } from './line-water.js';
 import { pipeBore } from './pipe-bore.js';
+import { rainLookUp } from './rain-look-up.js';
 import { waterRelations } from './relations.js';
 import { worstPlace } from './seen-blockage.js';
 import { servedAreas } from './served-areas.js';
@@ -26,12 +27,6 @@ export interface WaterOptions {
   /** Findings after this date are left out; all count where not given. */
   readonly asOf?: string;
 }
-
-/** Where to find what must not be made up. */
-const LOOK_UP =
-  'Rain to carry is not known. Look up the intensity of your place in the public precipitation-frequency tables of ' +
-  'the national weather service: for yard drains the 5-minute rain of once in 10 years is a usual choice; local ' +
-  'code may ask for another.';
 
 /** Joints and segments play no part here: one segment a line is enough. */
 const WHOLE_LINE_M = 1e9;
@@ -51,7 +46,7 @@ function knownSite(site: Site, asOf: string | undefined): Site {
 
 function rainOf(site: Site, given: number | undefined): WaterResult['rain'] {
   const mmPerHour = given ?? site.rainMmPerHour;
-  if (mmPerHour === null) return { mmPerHour, from: null, lookUp: LOOK_UP };
+  if (mmPerHour === null) return { mmPerHour, from: null, lookUp: rainLookUp };
   return { mmPerHour, from: given === undefined ? 'site' : 'given', lookUp: null };
 }
 

@@ -1,0 +1,200 @@
+import { fileURLToPath } from 'node:url';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { handOn, middleOf, type Spot } from './hand.js';
+import { serveFolder } from './static-server.js';
+import { axeViolations, type Screen, startBrowser, type Visit, visit } from './visit.js';
+
+const dist = process.env.ROOTREACH_PAGE ?? fileURLToPath(new URL('../../apps/map/dist', import.meta.url));
+
+let browser: Browser;
+let server: Awaited<ReturnType<typeof serveFolder>>;
+
+beforeAll(async () => {
+  browser = await startBrowser();
+  server = await serveFolder(dist);
+});
+
+afterAll(async () => {
+  await browser.close();
+  server.close();
+});
+
+const button = (page: Page, name: string | RegExp) =>
+  page.getByRole('button', { name, exact: typeof name === 'string' });
+const place = (page: Page, name: string) => page.locator('.place', { hasText: name });
+const figures = (page: Page) => page.locator('.route-table tbody').innerText();
+/** The two ends, the bends and the ways, as they are drawn. */
+const drawn = (page: Page) => page.locator('.leaflet-ways-pane path');
+
+/** A blank lot with one tree in its middle, and the place where new lines are planned. */
+async function lotWithTree(screen: Screen, scheme: 'light' | 'dark'): Promise<Visit> {
+  const there = await visit(browser, server.address, screen, scheme);
+  const { page } = there;
+  await place(page, 'Draw').click();
+  await button(page, 'Blank lot in feet').click();
+  await page.locator('.tool-strip').waitFor();
+  await button(page, 'Tree').click();
+  await page.locator('.tool-actions').waitFor();
+  const plan = await page.locator('.plan-sheet').boundingBox();
+  const [x, y] = [(plan?.x ?? 0) + (plan?.width ?? 0) / 2, (plan?.y ?? 0) + 300];
+  await handOn(page, screen).tap([x, y]);
+  await button(page, 'Done').click();
+  await place(page, 'New line').click();
+  await page.locator('.routes').waitFor();
+  await page.locator('.pane-circles path').first().waitFor({ state: 'attached' });
+  return there;
+}
+
+async function show(page: Page): Promise<void> {
+  await button(page, /Show the ways|Work out again/).click();
+  await page.locator('.route-table').waitFor();
+}
+
+/** Taps both ends under the tree's branches, one on either side of its trunk. */
+async function tapEnds(page: Page, screen: Screen): Promise<void> {
+  const { at, halfWidth } = await middleOf(page.locator('.pane-circles path').first());
+  const { tap } = handOn(page, screen);
+  await button(page, 'Tap the plan').first().click();
+  await page.getByText('Tap where the water comes in.').waitFor();
+  await tap([at[0] - halfWidth * 0.75, at[1] - halfWidth * 0.46]);
+  await page.getByText('Tap where it comes out.').waitFor();
+  await tap([at[0] + halfWidth * 0.82, at[1] + halfWidth * 0.75]);
+  await page.locator('.route-to').waitFor();
+}
+
+/** Taps a point to pass, beside the tree. */
+async function tapVia(page: Page, screen: Screen): Promise<void> {
+  const { at, halfWidth } = await middleOf(page.locator('.pane-circles path').first());
+  await button(page, 'A point to pass').click();
+  await handOn(page, screen).tap([at[0] - halfWidth * 0.6, at[1] + halfWidth * 0.9]);
+  await page.locator('.route-via').waitFor();
+}
+
+const level = (id: string, [lon, lat]: Spot, elevationM: number) => ({
+  type: 'Feature',
+  properties: { kind: 'level', id, elevation_m: elevationM },
+  geometry: { type: 'Point', coordinates: [lon, lat] },
+});
+const fitting = (id: string, type: string, [lon, lat]: Spot) => ({
+  type: 'Feature',
+  properties: { kind: 'fitting', id, type },
+  geometry: { type: 'Point', coordinates: [lon, lat] },
+});
+
+for (const [screen, scheme] of [
+  ['phone', 'light'],
+  ['desk', 'dark'],
+] as const) {
+  describe(`a new line on a ${screen}, ${scheme}`, () => {
+    it('goes from a blank lot to ways round the tree, a bend pulled, and a line in the ranking', async () => {
+      const { page, errors, strangers } = await lotWithTree(screen, scheme);
+      expect(await axeViolations(page)).toEqual([]);
+      await tapEnds(page, screen);
+      await tapVia(page, screen);
+      await show(page);
+      const ways = page.locator('.route-head');
+      expect(await ways.filter({ hasText: 'Through your point' }).count()).toBe(1);
+      expect(await ways.count()).toBeGreaterThanOrEqual(2);
+      const patterns = await page
+        .locator('.route-pattern path')
+        .evaluateAll((paths) => paths.map((path) => path.getAttribute('stroke-dasharray') ?? ''));
+      expect(new Set(patterns).size).toBe(patterns.length);
+      // each pattern of the table is on the plan too
+      const onPlan = await drawn(page).evaluateAll((paths) =>
+        paths.map((path) => path.getAttribute('stroke-dasharray') ?? ''),
+      );
+      for (const pattern of patterns) expect(onPlan).toContain(pattern);
+      expect(await axeViolations(page)).toEqual([]);
+
+      const before = await figures(page);
+      const bend = page.locator('.route-bend').first();
+      const { at } = await middleOf(bend);
+      await handOn(page, screen).drag(at, [at[0], at[1] - 40]);
+      await expect.poll(() => figures(page)).not.toBe(before);
+      expect(await page.locator('.route-head').count()).toBe(await ways.count());
+
+      await button(page, 'Put it on the sketch').click();
+      await page.locator('.row').first().waitFor();
+      expect(await page.locator('.headline').textContent()).toMatch(/1 line, .+ 1 tree/);
+      expect(await page.locator('.leaflet-ways-pane path').count()).toBe(0);
+      await page.keyboard.press('Control+z');
+      await expect.poll(() => page.locator('.row').count()).toBe(0);
+      await page.keyboard.press('Control+Shift+z');
+      await page.locator('.row').first().waitFor();
+      expect(errors).toEqual([]);
+      expect(strangers).toEqual([]);
+      await page.close();
+    });
+
+    it('says by how much the fall is short, and what would help', async () => {
+      const { page, errors } = await visit(browser, server.address, screen, scheme);
+      const [from, to] = [
+        [-93.1, 45],
+        [-93.0997, 45],
+      ] as const;
+      const features = [
+        fitting('IN', 'basin', from),
+        fitting('OUT', 'outlet', to),
+        level('low', from, 10),
+        level('high', to, 12),
+        {
+          type: 'Feature',
+          properties: { kind: 'tree', id: 'oak', species: 'Quercus alba', dbh_cm: 50 },
+          geometry: { type: 'Point', coordinates: [-93.09985, 45.0001] },
+        },
+      ];
+      const text = JSON.stringify({ type: 'FeatureCollection', rootreach: { units: 'us' }, features });
+      const buffer = Buffer.from(text);
+      await page.setInputFiles('#open-files', {
+        name: 'uphill.geojson',
+        mimeType: 'application/json',
+        buffer,
+      });
+      await page.locator('.headline', { hasText: '1 tree' }).waitFor();
+      await place(page, 'New line').click();
+      await page.getByLabel('Where the water comes in').selectOption('IN');
+      await page.getByLabel('Where it comes out').selectOption('OUT');
+      await button(page, 'Show the ways').click();
+      const none = page.locator('.route-answer .known');
+      await none.waitFor();
+      expect(await none.textContent()).toMatch(/will not run there by itself: .*\d.* of fall is missing/);
+      expect(await page.locator('.route-remedies li').count()).toBeGreaterThan(0);
+      expect(await page.locator('.route-table').count()).toBe(0);
+      expect(await axeViolations(page)).toEqual([]);
+      expect(errors).toEqual([]);
+      await page.close();
+    });
+  });
+}
+
+describe('a new line by keys alone', () => {
+  it('puts both ends, moves them and a bend, and goes into the ranking', async () => {
+    const { page, errors } = await lotWithTree('desk', 'light');
+    const press = async (name: string | RegExp) => {
+      await button(page, name).first().focus();
+      await page.keyboard.press('Enter');
+    };
+    const move = async (handle: string, key: string, times: number) => {
+      await page.locator(handle).focus();
+      for (let i = 0; i < times; i++) await page.keyboard.press(`Shift+${key}`);
+      expect(await page.evaluate(() => document.activeElement?.className)).toContain(handle.slice(1));
+    };
+    await press('Tap the plan');
+    await press('Set it mid-plan, then move it');
+    await press('Set it mid-plan, then move it');
+    await page.locator('.route-to').waitFor();
+    await move('.route-from', 'ArrowLeft', 12);
+    await move('.route-to', 'ArrowRight', 12);
+    await press('Show the ways');
+    await page.locator('.route-bend').first().waitFor();
+    const before = await figures(page);
+    await page.locator('.route-bend').first().focus();
+    await page.keyboard.press('Shift+ArrowUp');
+    await expect.poll(() => figures(page)).not.toBe(before);
+    await press('Put it on the sketch');
+    await page.locator('.row').first().waitFor();
+    expect(errors).toEqual([]);
+    await page.close();
+  });
+});
