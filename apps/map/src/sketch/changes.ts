@@ -59,8 +59,3 @@ export const setInfo =
     for (const [name, value] of Object.entries(values)) if (value === undefined) delete info[name];
     return { ...site, info };
   };
-
-export const both =
-  (...changes: readonly Change[]): Change =>
-  (site) =>
-    changes.reduce((now, change) => change(now), site);

@@ -1,4 +1,4 @@
-import type { Feature, Position } from 'geojson';
+import type { Feature } from 'geojson';
 
 export type FeatureKind = 'tree' | 'drain' | 'fitting' | 'finding' | 'obstacle' | 'barrier' | 'level';
 
@@ -21,8 +21,6 @@ export interface SiteDocument {
   /** Other members of the collection, kept as they are. */
   readonly members: Readonly<Record<string, unknown>>;
 }
-
-export type Place = Position;
 
 export const refOf = (feature: SketchFeature): FeatureRef => ({
   kind: feature.properties['kind'] as FeatureKind,

@@ -169,11 +169,8 @@ export const draw = {
     failed: 'The new plan could not be begun.',
   },
   position: {
-    show: 'Show where I am',
-    hide: 'Hide where I am',
     asking: 'Asking the device…',
     off: 'The device did not give its position.',
-    mark: (withinM: number, units: Units) => `You are within ${measure.length(withinM, units)} of this mark`,
   },
   picture: {
     title: 'Picture under the plan',

@@ -149,11 +149,8 @@ export const draw: Words['draw'] = {
     failed: 'No se pudo empezar el plano nuevo.',
   },
   position: {
-    show: 'Mostrar dónde estoy',
-    hide: 'Ocultar dónde estoy',
     asking: 'Preguntando al aparato…',
     off: 'El aparato no dio su posición.',
-    mark: (withinM, units) => `Usted está a menos de ${measure.length(withinM, units)} de esta marca`,
   },
   picture: {
     title: 'Imagen bajo el plano',
