@@ -53,3 +53,20 @@ console.log(
   `Turf pipeline : ours, overlap alone = ${ratio('overlap-turf', 'overlap-ours')} (aim: at least 20)`,
 );
 console.log(`GEOS 64-gons : ours, overlap alone = ${ratio('overlap-geos', 'overlap-ours')}`);
+
+// its own process, and a database started for it; twice, since the first run warms the disk
+const postgis = [1, 2].map(() =>
+  JSON.parse(
+    spawnSync(process.execPath, [fileURLToPath(new URL('overlap-postgis.mjs', import.meta.url)), folder], {
+      encoding: 'utf8',
+    }).stdout || '{"missing":"PostGIS did not answer"}',
+  ),
+);
+if (postgis[1].missing) console.log(`PostGIS: not compared, ${postgis[1].missing}`);
+else {
+  const ms = Math.min(...postgis.map((one) => one.ms));
+  console.log(`PostGIS ${ms.toFixed(0)} ms, ${JSON.stringify(postgis[1].got)}`);
+  console.log(
+    `PostGIS : ours, overlap alone = ${(ms / median(msOf('overlap-ours'))).toFixed(1)} (aim: at least 20)`,
+  );
+}

@@ -20,7 +20,11 @@ function town(share) {
   const folder = join(tmpdir(), `rootreach-town-${share}`);
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(folder, { recursive: true });
-  const made = makeTown({ trees: Math.round(1_000_000 * share), lines: Math.round(200_000 * share), seed: 7 });
+  const made = makeTown({
+    trees: Math.round(1_000_000 * share),
+    lines: Math.round(200_000 * share),
+    seed: 7,
+  });
   writeFileSync(join(folder, 'trees.geojson'), made.trees);
   writeFileSync(join(folder, 'lines.geojson'), made.lines);
   const bytes = made.trees.length + made.lines.length;
@@ -63,7 +67,9 @@ function run(folder) {
   for (const task of Object.keys(tasks)) {
     const mb = median(taken[task].map((one) => one.mb)).toFixed(0);
     const ratio = (ms(task) / ms('floor')).toFixed(2);
-    console.log(`${task.padEnd(18)} ${ms(task).toFixed(0).padStart(7)} ms, ${ratio} x the parse, peak ${mb} MB`);
+    console.log(
+      `${task.padEnd(18)} ${ms(task).toFixed(0).padStart(7)} ms, ${ratio} x the parse, peak ${mb} MB`,
+    );
   }
   const rows = ms('every stretch too') - ms('from the cache');
   const csv = statSync(join(folder, 'out', 'segments.csv')).size;
