@@ -23,7 +23,7 @@ afterAll(async () => {
 const button = (page: Page, name: string | RegExp) =>
   page.getByRole('button', { name, exact: typeof name === 'string' });
 const place = (page: Page, name: string) => page.locator('.place', { hasText: name });
-const figures = (page: Page) => page.locator('.route-table tbody').innerText();
+const figures = (page: Page) => page.locator('.route-table tbody').textContent();
 /** The two ends, the bends and the ways, as they are drawn. */
 const drawn = (page: Page) => page.locator('.leaflet-ways-pane path');
 

@@ -67,6 +67,13 @@ describe('rootreach convert', () => {
     }
   });
 
+  it('warns of a table of which no row can be used', async () => {
+    writeFileSync(at('counts.csv'), 'material,total\nclay,12\niron,3\n');
+    const { code, out } = await call(['check', at('counts.csv')]);
+    expect(code).toBe(1);
+    expect(out).toContain('any row that can be used');
+  });
+
   it('goes on with the others where one file cannot be read', async () => {
     writeFileSync(at('broken.zip'), 'PK\u0003\u0004 not really');
     const { code, out } = await call(['check', at('trees.csv'), at('broken.zip'), '--json']);

@@ -104,7 +104,10 @@ describe('decide', () => {
     const own = join(mkdtempSync(join(tmpdir(), 'prices-')), 'ours.csv');
     writeFileSync(
       own,
-      readFileSync(DEMO_PRICES, 'utf8').replaceAll('Invented. Not market data: put in your own.', ''),
+      readFileSync(DEMO_PRICES, 'utf8').replaceAll(
+        'Invented. Not market data: put in your own and clear this note.',
+        '',
+      ),
     );
     const { out, code } = await call(['decide', CORNER_LOT, CAMERA, '--line', 'tail', '--prices', own]);
     expect(code).toBe(0);

@@ -1,3 +1,6 @@
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { call, FRENCH_DRAIN } from './call.js';
 
@@ -73,6 +76,87 @@ describe('route', () => {
     expect((await call(['route', FRENCH_DRAIN, ...ends, '--from', 'E1'])).out).toMatch(/Together \d+ ft/);
   });
 
+  it('prints the sheet of one way for the crew, and the same for a script', async () => {
+    const { code, out } = await call(['route', FRENCH_DRAIN, ...ends, '--crew', '--units', 'us'], {
+      columns: 80,
+      isTTY: true,
+    });
+    expect(code).toBe(0);
+    expect(out).toContain('Way a (cheapest to dig)');
+    expect(out).toContain('Before you dig');
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+    const plain = JSON.parse(
+      (await call(['route', FRENCH_DRAIN, ...ends, '--crew', '--choose', 'a', '--json'])).out,
+    );
+    expect(plain).toMatchObject({ schema: 1, alternative: 'a', issues: [] });
+    expect(plain.sheet.lengthM).toBeCloseTo(plain.lengthM, 3);
+    expect(plain.sheet.cautions.length).toBeGreaterThan(0);
+  });
+
+  it('sizes shared pipe by rain and areas, and says so', async () => {
+    const two = [...ends, '--from', 'E1', '--serves', '60', '--serves', '1000ft2'];
+    const { out } = await call(['route', FRENCH_DRAIN, ...two, '--rain-in-h', '6', '--json']);
+    const { route, sizing } = JSON.parse(out);
+    // 1 ft = 0.3048 m, exact: 1,000 ft2 are 92.90304 m2
+    expect(sizing).toMatchObject({ kind: 'sized', from: 'given' });
+    expect(sizing.rainMmPerHour).toBeCloseTo(6 * 25.4, 9);
+    expect(sizing.servesM2).toBeCloseTo(60 + 92.90304, 6);
+    const ending = route.lines.filter(({ to }: { to: string }) => to === 'O1');
+    const arriving = ending.reduce((sum: number, line: { servesM2: number }) => sum + line.servesM2, 0);
+    expect(arriving).toBeCloseTo(60 + 92.90304, 6);
+    const text = (await call(['route', FRENCH_DRAIN, ...two, '--rain-in-h', '6', '--units', 'us'])).out;
+    expect(flat(text)).toContain('Sized for 6 in/h of rain');
+    const one = await call([
+      'route',
+      FRENCH_DRAIN,
+      ...ends,
+      '--serves',
+      '9000ft2',
+      '--rain-in-h',
+      '6',
+      '--json',
+    ]);
+    expect(JSON.parse(one.out).sizing.kind).toBe('sized');
+  });
+
+  it('says that pipe was not sized and where rain is looked up', async () => {
+    const { out } = await call(['route', FRENCH_DRAIN, ...ends, '--serves', '60', '--units', 'us']);
+    expect(flat(out)).toContain(
+      'The pipe was not sized by the water it has to carry. Rain to carry is not known.',
+    );
+    expect(flat(out)).toContain('precipitation-frequency tables');
+  });
+
+  it('takes ground heights from a grid and says what they rest on', async () => {
+    // invented: 30 m at the north edge, 3 cm lower for each 0.00001 degree to the south
+    const rows = Array.from({ length: 21 }, (_, r) =>
+      Array(21)
+        .fill((30 - 3 * r).toFixed(2))
+        .join(' '),
+    ).join('\n');
+    const head = 'ncols 21\nnrows 21\nxllcenter -70.91\nyllcenter 40.49\ncellsize 0.001\n';
+    const heightAt = (lat: number): number => 30 - (3 * (40.51 - lat)) / 0.001;
+    const folder = await mkdtemp(join(tmpdir(), 'rootreach-'));
+    const heights = join(folder, 'heights.asc');
+    await writeFile(heights, `${head}${rows}\n`);
+    const { out } = await call(['route', FRENCH_DRAIN, ...ends, '--ground', heights, '--json']);
+    const result = JSON.parse(out);
+    expect(result.ground.kind).toBe('grid');
+    for (const { geometry, profile } of result.alternatives) {
+      const [first, last] = [geometry.coordinates[0], geometry.coordinates.at(-1)];
+      expect(profile.groundM[0]).toBeCloseTo(heightAt(first[1]), 3);
+      expect(profile.groundM.at(-1)).toBeCloseTo(heightAt(last[1]), 3);
+    }
+    expect(result.alternatives.length).toBeGreaterThan(0);
+    const text = (await call(['route', FRENCH_DRAIN, ...ends, '--ground', heights])).out;
+    expect(flat(text)).toContain('Ground heights: from a grid of heights every');
+    const odd = await call(['route', FRENCH_DRAIN, ...ends, '--ground', FRENCH_DRAIN]);
+    expect(odd.code).toBe(2);
+    expect(odd.err).toContain('cannot read ground heights from');
+    expect(odd.err.trimEnd().split('\n')).toHaveLength(1);
+    await rm(folder, { recursive: true });
+  });
+
   it.each([
     [['--from', 'CO1'], 'a route needs --from and --to'],
     [['--from', 'CO2', '--to', 'O1'], "no fitting, drain or level 'CO2'"],
@@ -80,6 +164,13 @@ describe('route', () => {
     [[...ends, '--cover', '12'], '--cover takes a length such as'],
     [[...ends, '--via', 'here'], '--via takes LON,LAT'],
     [[...ends, '--size-mm', '100', '--size-in', '4'], 'choose one of --size-mm and --size-in'],
+    [[...ends, '--serves', 'much'], '--serves takes an area'],
+    [[...ends, '--serves', '60', '--serves', '40'], '--serves goes with each --from'],
+    [[...ends, '--choose', 'a'], '--choose goes with --crew'],
+    [[...ends, '--crew', '--choose', 'q'], "there is no way 'q'"],
+    [[...ends, '--crew', '--from', 'E1'], '--crew goes with one --from only'],
+    [[...ends, '--ground', 'nowhere.tif'], 'cannot read nowhere.tif: no such file'],
+    [[...ends, '--ground-unit', 'ft'], '--ground-unit goes with --ground'],
     [[...ends, '--json', '--geojson'], 'choose one of --json and --geojson'],
   ])('%j ends with 2 and one line', async (options, message) => {
     const { code, out, err } = await call(['route', FRENCH_DRAIN, ...options]);

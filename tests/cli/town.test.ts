@@ -98,6 +98,8 @@ describe('rootreach town', () => {
   it('says in one line what it cannot do', async () => {
     for (const argv of [
       ['town'],
+      ['town', at('not-there.geojson')],
+      ['town', folder],
       ['town', at('trees.geojson'), '--threads', '0'],
       ['town', ...FILES, '--threads', '-1'],
     ]) {

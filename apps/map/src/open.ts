@@ -11,7 +11,7 @@ import { type SiteDocument, toGeoJson } from './sketch/document.js';
 import { readDocument } from './sketch/read-document.js';
 import { openDocument } from './sketch/sketch.js';
 import * as state from './state.js';
-import { cameWith, isForeign, takeFiles, takenFiles } from './take-in/taken-files.js';
+import { isForeign, type Tables, tables, takeFiles } from './take-in/taken-files.js';
 import type { Input, InputFile, Opened } from './tasks.js';
 import { today } from './today.js';
 import { words } from './words/words.js';
@@ -26,6 +26,7 @@ interface Wish {
   readonly origin: keep.Origin;
   readonly demo: DemoKey | null;
   readonly stretch: string | null;
+  readonly tables?: Tables;
 }
 
 const reason = (error: unknown): string => (error instanceof Error ? error.message : String(error));
@@ -40,27 +41,26 @@ function whyUnusable({ result: { totals }, issues }: Opened): string | null {
  * Files as the model reads them, GeoJSON each: the one place where files of other kinds are made into it.
  * What is too large to edit goes on unread.
  */
-export async function toInputs(files: readonly File[]): Promise<readonly Input[]> {
+async function toInputs(
+  files: readonly File[],
+): Promise<{ readonly inputs: readonly Input[]; readonly tables?: Tables }> {
   const foreign = files.filter(isForeign);
   if (foreign.length > 0) {
-    const own = await toInputs(files.filter((file) => !isForeign(file)));
+    const { inputs: beside } = await toInputs(files.filter((file) => !isForeign(file)));
     const { inputs, taken } = await takeFiles(foreign);
-    takenFiles.value = taken;
-    cameWith.value = own;
-    return [...own, ...inputs];
+    return { inputs: [...beside, ...inputs], tables: { taken, beside } };
   }
-  takenFiles.value = [];
   const unread = files.map((file) => ({ name: file.name, file }));
-  if (!files.every(isLookedInto) || (await isTown(files))) return unread;
+  if (!files.every(isLookedInto) || (await isTown(files))) return { inputs: unread };
   const read = await Promise.all(files.map(async (file) => ({ name: file.name, text: await file.text() })));
-  return isEditable(read) ? read : unread;
+  return { inputs: isEditable(read) ? read : unread };
 }
 
 function show(
   opened: Opened,
   document: SiteDocument | null,
   inputs: readonly Input[],
-  { origin, demo, stretch }: Wish,
+  { origin, demo, stretch, tables: madeOf }: Wish,
 ): void {
   const known = opened.result.segments.some((row) => row.id === stretch);
   batch(() => {
@@ -72,6 +72,7 @@ function show(
     state.hintedStretch.value = null;
     state.chosenStretch.value = known ? stretch : null;
     keep.origin.value = origin;
+    tables.value = madeOf ?? null;
     openDocument(document);
   });
 }
@@ -120,7 +121,6 @@ export function opener(
       if (why !== null) state.problem.value = words.value.problem.couldNotOpen(names, why);
       else {
         const origin = twin ? ({ from: 'kept', site: twin } as const) : wish.origin;
-        if (wish.origin.from !== 'file') takenFiles.value = [];
         show(found.opened, found.document, inputs, { ...wish, origin });
       }
     } catch (error) {
@@ -136,6 +136,12 @@ export function opener(
   ): Promise<void> {
     turns += 1;
     await openWish(inputs, { origin: demo ? { from: 'demo', demo } : { from: 'file' }, demo, stretch });
+  }
+
+  /** Inputs that were made of tables, with what came of these. */
+  async function openTables(inputs: readonly Input[], made: Tables): Promise<void> {
+    turns += 1;
+    await openWish(inputs, { origin: { from: 'file' }, demo: null, stretch: null, tables: made });
   }
 
   /** Fetches from the page's own folder, then opens; a slow answer to an earlier wish is dropped. */
@@ -173,8 +179,9 @@ export function opener(
       return;
     }
     try {
-      const inputs = await toInputs(files);
-      if (turn === turns) await openInputs(inputs);
+      const { inputs, tables: made } = await toInputs(files);
+      if (turn !== turns) return;
+      await (made ? openTables(inputs, made) : openInputs(inputs));
     } catch (error) {
       if (turn === turns) state.problem.value = words.value.problem.couldNotOpen(names, reason(error));
     }
@@ -194,7 +201,7 @@ export function opener(
     await openWish([{ name, text }], { origin, demo: null, stretch: null });
   }
 
-  return { openInputs, openDemo, openFiles, openServed, openText };
+  return { openInputs, openTables, openDemo, openFiles, openServed, openText };
 }
 
 export type Opener = ReturnType<typeof opener>;

@@ -13,13 +13,18 @@ const REASONS: Readonly<Record<string, string>> = {
   ERR_FS_FILE_TOO_LARGE: 'too large to read at once',
 };
 
+/** What the system says of a file that cannot be read, in plain words. */
+export function cannotRead(path: string, error: unknown): CannotDo {
+  const { code, message } = error as NodeJS.ErrnoException;
+  return new CannotDo(`cannot read ${path}: ${REASONS[code ?? ''] ?? message}`);
+}
+
 /** Bytes of a named file; `-` is standard input. */
 export async function bytesOf(path: string, io: Io): Promise<Uint8Array> {
   try {
     return path === '-' ? new TextEncoder().encode(await io.stdin()) : await readFile(path);
   } catch (error) {
-    const { code, message } = error as NodeJS.ErrnoException;
-    throw new CannotDo(`cannot read ${path}: ${REASONS[code ?? ''] ?? message}`);
+    throw cannotRead(path, error);
   }
 }
 

@@ -71,6 +71,14 @@ function unreadable(file: string, error: unknown): Issue {
   };
 }
 
+/** A table of which no row could be used: the report says why. */
+const nothingTaken = (file: string): Issue => ({
+  code: 'missing-value',
+  severity: 'warning',
+  expected: 'any row that can be used',
+  place: { file, index: null, feature: null, path: '' },
+});
+
 /** Reads the named files; what is no site file is taken in. */
 export async function gather(paths: readonly string[], options: TakeInOptions, io: Io): Promise<Gathered> {
   checkStdinOnce(paths);
@@ -89,6 +97,7 @@ export async function gather(paths: readonly string[], options: TakeInOptions, i
         inputs.push(input);
         reports.push(report);
         maps.push(map);
+        if (report.features === 0) issues.push(nothingTaken(report.file));
       }
     } catch (error) {
       issues.push(unreadable(source.name, error));

@@ -145,6 +145,12 @@ describe('a price list in a file', () => {
     ]);
   });
 
+  it('says of a code that nothing is priced by that it may be a slip', () => {
+    const { list, issues } = readPriceList('code,unit,price\ncrew-hour,hour,100\ncrew-hours,hour,100\n');
+    expect(issues).toEqual([{ line: 2, code: 'unknown-item', item: 'crew-hour' }]);
+    expect(list.rows).toHaveLength(2);
+  });
+
   it('says what is wrong by its line and leaves that out', () => {
     const text = [
       'code,unit,price,currency,dated',
@@ -158,7 +164,8 @@ describe('a price list in a file', () => {
     ].join('\n');
     const { list: read, issues } = readPriceList(text);
     expect(read.rows.map(({ code, dated }) => [code, dated])).toEqual([['c', null]]);
-    expect(issues.map(({ line, code }) => `${line} ${code}`)).toEqual([
+    const faults = issues.filter(({ code }) => code !== 'unknown-item');
+    expect(faults.map(({ line, code }) => `${line} ${code}`)).toEqual([
       '2 bad-price',
       '3 bad-unit',
       '4 no-code',

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { planeFor } from '../../../packages/core/src/geometry/plane.js';
 import type { LonLat } from '../../../packages/core/src/model/site.js';
 import { rank } from '../../../packages/core/src/risk/rank.js';
 import { adoptRoute } from '../../../packages/core/src/route/adopt-route.js';
@@ -288,6 +289,47 @@ describe('pipes compared on one route', () => {
     expect(mixed?.perforatedM).toBeGreaterThan(0);
     expect(mixed?.solid.length).toBeGreaterThan(0);
     expect(mixed?.cost.now).toBeGreaterThan(0);
+  });
+
+  it('are solid within 50 ft of a stem, as guidance on farm drains has it (read in drain-clearance.ts)', () => {
+    const site = scene()
+      .tree({ id: 'oak', species: 'Quercus rubra', dbh_cm: 60, at: [-40, 6] })
+      .fitting({ at: [-60, 0], type: 'downspout', id: 'from' })
+      .fitting({ at: [60, 0], type: 'outlet', id: 'to' })
+      .site();
+    const { pipes, alternatives } = planRoute(site, {
+      ...east,
+      from: { id: 'from' },
+      to: [{ id: 'to' }],
+      pipe: { material: 'hdpe-corrugated', sizeM: 0.1016, perforated: true, wrapped: true },
+    });
+    const [best] = [...alternatives].sort((a, b) => a.cost.presentValue - b.cost.presentValue);
+    // the same circle, walked along the route in steps of a centimetre
+    const [lon, lat] = (site.trees[0] as (typeof site.trees)[0]).position;
+    const plane = planeFor([[lon, lat]]);
+    const places = path(best as NonNullable<typeof best>).map(
+      ([x, y]) => [(x - lon) * plane.metresPerDegreeLon, (y - lat) * plane.metresPerDegreeLat] as const,
+    );
+    let station = 0;
+    const near: number[] = [];
+    for (const [i, [bx, by]] of places.entries()) {
+      const [ax, ay] = places[i - 1] ?? [bx, by];
+      const length = Math.hypot(bx - ax, by - ay);
+      for (let s = 0; s < length; s += 0.01) {
+        const t = s / length;
+        if (Math.hypot(ax + t * (bx - ax), ay + t * (by - ay)) <= 15.24) near.push(station + s);
+      }
+      station += length;
+    }
+    const [from, to] = [near[0] as number, near.at(-1) as number];
+    expect(to - from).toBeGreaterThan(20);
+    const guided = pipes.find(({ id }) => id === 'solid-by-guidance');
+    expect(guided?.solidBy).toEqual({ radiusM: 15.24, source: 'tile-drain-guidance' });
+    expect(guided?.solid[0]?.[0]).toBeCloseTo(from, 1);
+    expect(guided?.solid[0]?.[1]).toBeCloseTo(to, 1);
+    expect(guided?.holesNearTreesM).toBeCloseTo(0, 6);
+    expect(pipes[0]?.holesNearTreesM).toBeCloseTo(to - from, 1);
+    expect(pipes.find(({ id }) => id === 'welded')?.holesNearTreesM).toBe(0);
   });
 
   it('can be adopted in parts', () => {

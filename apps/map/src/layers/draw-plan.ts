@@ -90,6 +90,7 @@ function startEffects(plan: Plan, seen: { readonly value: number }): (() => void
     if (state.isLarge.peek()) state.tapped.value = { lon: lng, lat, withinM };
   });
   return [
+    effect(() => map.getContainer().setAttribute('aria-label', words.value.plan.label)),
     effect(() => {
       const opened = state.opened.value;
       const site = sketch.site.peek();
@@ -149,6 +150,7 @@ function startEffects(plan: Plan, seen: { readonly value: number }): (() => void
     }),
     effect(() => {
       seen.value;
+      words.value;
       const opened = state.opened.value;
       if (!opened) return;
       const { site, result } = opened;

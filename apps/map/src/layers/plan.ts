@@ -1,6 +1,5 @@
 import * as L from 'leaflet';
 import 'leaflet/dist/leaflet.css';
-import { words } from '../words/words.js';
 
 /** Drawing order, lowest first. */
 const PANES = ['grid', 'ground', 'wash', 'circles', 'lines', 'fittings', 'labels'] as const;
@@ -38,7 +37,6 @@ export function createPlan(element: HTMLElement): Plan {
     if (pane !== 'lines' && pane !== 'circles') made.style.pointerEvents = 'none';
   }
   element.setAttribute('role', 'application');
-  element.setAttribute('aria-label', words.value.plan.label);
 
   const made = new Map<string, L.Renderer>();
   const renderer = (pane: Pane, canvas: boolean): L.Renderer => {

@@ -1,5 +1,6 @@
+import { wordCaution } from '@rootreach/core';
 import * as state from '../state.js';
-import { words } from '../words/words.js';
+import { language, words } from '../words/words.js';
 
 /** Stands beside every result that could lead somebody to dig or cut. */
 export function Cautions() {
@@ -10,7 +11,7 @@ export function Cautions() {
       <h2 id="cautions-title">{words.value.cautions.title}</h2>
       <ul>
         {cautions.map((caution) => (
-          <li key={caution.code}>{caution.text}</li>
+          <li key={caution.code}>{wordCaution(caution.code, language.value)}</li>
         ))}
       </ul>
     </section>

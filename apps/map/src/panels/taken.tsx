@@ -1,14 +1,14 @@
 import * as state from '../state.js';
-import { takenFiles } from '../take-in/taken-files.js';
+import { tables } from '../take-in/taken-files.js';
 import { words } from '../words/words.js';
 
 /** That tables were made into this site, and where to see how. */
 export function Taken() {
   const w = words.value.intake;
-  if (takenFiles.value.length === 0) return null;
+  if (tables.value === null) return null;
   return (
     <section class="taken" aria-label={w.title}>
-      {takenFiles.value.map(({ report }) => (
+      {tables.value.taken.map(({ report }) => (
         <p key={report.file}>{w.counts(report.file, report.rows, report.features, report.aside)}</p>
       ))}
       <button

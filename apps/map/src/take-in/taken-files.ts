@@ -10,11 +10,14 @@ export interface TakenFile {
   readonly columns: readonly string[];
 }
 
-/** Tables of the site that is open; empty for one that came as a site file. */
-export const takenFiles = signal<readonly TakenFile[]>([]);
+/** Tables that a site was made of, and the site files that came beside them. */
+export interface Tables {
+  readonly taken: readonly TakenFile[];
+  readonly beside: readonly Input[];
+}
 
-/** Site files that came together with the tables: they belong to the site however the tables are read. */
-export const cameWith = signal<readonly Input[]>([]);
+/** Tables of the site that is open; null for one that came as a site file. */
+export const tables = signal<Tables | null>(null);
 
 /** Endings of formats that the page does not read itself. */
 const FOREIGN = /\.(?:csv|tsv|txt|kml|kmz|gpx|zip|shp|dbf|ndjson|jsonl|geojsonl|geojsons)$/i;

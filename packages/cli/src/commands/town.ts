@@ -28,6 +28,7 @@ import { intakeOptions, intakeOptionsFrom } from '../taking-in.js';
 import { cacheKey, readCache, writeCache } from '../town/cache.js';
 import { shareTeller } from '../town/clock.js';
 import { type GatheredTown, gatherTown } from '../town/gather-town.js';
+import { isSiteHead } from '../town/is-site-head.js';
 import { lineFeatures } from '../town/line-features.js';
 import { openPool, type Pool } from '../town/pool.js';
 import { scoreTown } from '../town/score-town.js';
@@ -50,6 +51,7 @@ async function townFrom(args: Args, scoring: RankOptions, pool: Pool, io: Io): P
   ) {
     throw new CannotDo('--cache keeps site files only: convert tables first (rootreach convert)');
   }
+  for (const path of args.files) if (path !== '-') isSiteHead(path);
   const key = () => cacheKey(args.files, { asOf, horizonYears: horizonYears ?? null });
   const kept =
     cache === undefined ? null : readCache(cache, key(), pool.threads > 0 ? SharedArrayBuffer : ArrayBuffer);

@@ -9,8 +9,10 @@ import { wrap } from './wrap.js';
 
 const NO_PRICE = 'no price';
 const GAP = '  ';
-/** Widest text of an item in columns. */
-const MOST_TEXT = 52;
+/** Room that numbers and units take beside the text of an item; the text has what is left. */
+const NUMBERS_WIDTH = 35;
+const LEAST_TEXT = 30;
+const MOST_TEXT = 60;
 
 const padded = (cells: readonly string[], widths: readonly number[], texts = 1): string =>
   cells
@@ -21,8 +23,8 @@ const padded = (cells: readonly string[], widths: readonly number[], texts = 1):
 const widthsOf = (rows: readonly (readonly string[])[]): number[] =>
   (rows[0] ?? []).map((_, i) => Math.max(...rows.map((row) => (row[i] ?? '').length)));
 
-const cut = (text: string): string =>
-  text.length <= MOST_TEXT ? text : `${text.slice(0, MOST_TEXT - 3)}...`;
+const cut = (text: string, most: number): string =>
+  text.length <= most ? text : `${text.slice(0, most - 3)}...`;
 
 /** Sums below the lines, of an option. */
 function sumsOf({ subtotal, margin, tax, total }: QuoteOption, { terms }: QuoteResult): [string, string][] {
@@ -66,10 +68,15 @@ function besideRows(result: QuoteResult): string[][] {
     name,
     ...options.map((option) => sumsOf(option, result)[i]?.[1] ?? ''),
   ]);
-  return [...groups, ...below].map(([name = '', ...amounts]) => [
+  const rows = [...groups, ...below].map(([name = '', ...amounts]) => [
     name,
     ...amounts.map((amount) => moneyText(amount, currency)),
   ]);
+  const lacking = options.some(({ missing }) => missing.length > 0);
+  const told = options.map(({ missing }) =>
+    missing.length > 0 ? `${missing.length} prices missing` : 'complete',
+  );
+  return lacking ? [...rows, ['', ...told]] : rows;
 }
 
 function beside(result: QuoteResult, { style }: Page): string[] {
@@ -83,7 +90,7 @@ const UNITS: Readonly<Record<string, string>> = { piece: 'pc', hour: 'h', m2: 'm
 
 function listOf(option: QuoteOption, number: number, result: QuoteResult, { style, width }: Page): string[] {
   const rows = option.items.map(({ text, quantity, unit, price, total }) => [
-    cut(text),
+    cut(text, Math.min(MOST_TEXT, Math.max(LEAST_TEXT, width - NUMBERS_WIDTH))),
     quantity.toFixed(2).replace(/\.00$/, ''),
     UNITS[unit] ?? unit,
     price === null ? NO_PRICE : Number(price).toFixed(2),

@@ -7,17 +7,19 @@ import { printable } from './printable.js';
 import type { Page } from './rank-table.js';
 import { noRouteLines } from './route-notes.js';
 import { siteTitle } from './site-title.js';
+import { area } from './sizing-line.js';
 import { wrap } from './wrap.js';
 
 function lineText(
-  { id, from, to, lengthM, sizeM, pipe }: SharedRoute['lines'][number],
+  { id, from, to, lengthM, sizeM, servesM2, pipe }: SharedRoute['lines'][number],
   units: Units,
 ): string {
   const laid =
     pipe === null
       ? 'fall not looked at'
       : `${depth(pipe.depthM.min, units)} to ${depth(pipe.depthM.max, units)} deep, fall ${(100 * pipe.fall.min).toFixed(1)} % or more`;
-  return `${id}: ${from} to ${to}, ${length(lengthM, units)} of ${pipeSize(sizeM, units)}, ${laid}`;
+  const carries = servesM2 > 0 ? ` for ${area(servesM2, units)}` : '';
+  return `${id}: ${from} to ${to}, ${length(lengthM, units)} of ${pipeSize(sizeM, units)} pipe${carries}, ${laid}`;
 }
 
 function routeLines(route: SharedRoute, currency: string, { units, width, style }: Page): string[] {
@@ -44,6 +46,7 @@ export function sharedRouteText(
   given: SharedRouteResult,
   site: Site,
   dated: Parameters<typeof datesText>[0],
+  notes: readonly string[],
   page: Page,
 ): string {
   const result = printable(given);
@@ -65,6 +68,7 @@ export function sharedRouteText(
     '',
     ...(route === null ? why.map((line) => wrap(line, width)) : routeLines(route, currency, page)),
     '',
+    ...notes.map((note) => wrap(printable(note), width)),
     style.faint(wrap(priceNote({ invented: result.pricesInvented, dated: datesText(dated) }), width)),
     wrap(shortCautions(result.cautions), width),
   ];

@@ -1,7 +1,8 @@
 import type { PipeChoice, RouteResult, Site } from '@rootreach/core';
 import { shortCautions } from './cautions.js';
 import { chanceRange } from './chance.js';
-import { pipeSize } from './lengths.js';
+import { count } from './count.js';
+import { length, pipeSize, span, type Units } from './lengths.js';
 import { wholeMoney } from './money.js';
 import { datesText, priceNote } from './price-note.js';
 import { printable } from './printable.js';
@@ -44,16 +45,42 @@ function sideBySide(result: RouteResult, { units, width, style }: Page): string[
   ]);
 }
 
-function pipeLines({ pipes, currency }: RouteResult, { width, style }: Page): string[] {
+/** Less is not worth telling, metres. */
+const LEAST_TOLD_M = 0.3;
+
+/** What guidance says of holes near trees; the key to `too near`. */
+const TOO_NEAR =
+  'Too near trees: farm drainage guidance keeps pipe with holes 100 ft (30 m) from willow, soft maple, elm, poplar ' +
+  'and unknown trees, 50 ft (15 m) from others; where that cannot be, solid pipe within 50 ft of any tree.';
+
+/** How much of a pipe has holes, and how much of that too near trees. */
+function holesText({ perforatedM, solid, solidBy, holesNearTreesM }: PipeChoice, units: Units): string {
+  if (perforatedM === 0) return '';
+  const parts = solid.map(([from, to]) => span(from, to, units)).join(' and ');
+  const closed = solidBy === null ? '' : `; solid at ${parts}`;
+  const holes =
+    holesNearTreesM >= LEAST_TOLD_M
+      ? `; ${length(holesNearTreesM, units)} of it with holes too near trees`
+      : '';
+  return `${closed}${holes}`;
+}
+
+function pipeLines({ pipes, currency }: RouteResult, { units, width, style }: Page): string[] {
   if (pipes.length < 2) return [];
   const numbers = ({ joints, chance, cost }: PipeChoice): string =>
-    `${joints} joints, roots in 25 years ${chanceRange(chance['25'])}, now ${wholeMoney(cost.now, currency)}, with root repairs ${wholeMoney(cost.presentValue, currency)}`;
+    `${count(joints, 'joint')}, roots in 25 years ${chanceRange(chance['25'])}, now ${wholeMoney(cost.now, currency)}, with root repairs ${wholeMoney(cost.presentValue, currency)}`;
+  const near = pipes.some(({ holesNearTreesM }) => holesNearTreesM >= LEAST_TOLD_M);
   return [
     '',
     style.strong('The cheapest of them over the years, laid with other pipe'),
     ...pipes.map((pipe, i) =>
-      wrap(`${pipe.name}${i === 0 ? ' (as asked)' : ''}: ${numbers(pipe)}`, width, 4),
+      wrap(
+        `${pipe.name}${i === 0 ? ' (as asked)' : ''}: ${numbers(pipe)}${holesText(pipe, units)}`,
+        width,
+        4,
+      ),
     ),
+    ...(near ? [style.faint(wrap(TOO_NEAR, width))] : []),
   ];
 }
 
@@ -62,7 +89,7 @@ export function routeTable(
   given: RouteResult,
   site: Site,
   dated: Parameters<typeof datesText>[0],
-  sizeM: number,
+  { sizeM, notes: more }: { readonly sizeM: number; readonly notes: readonly string[] },
   page: Page,
 ): string {
   const result = printable(given);
@@ -83,6 +110,7 @@ export function routeTable(
     ...(notes.length === 0 ? [] : ['', ...notes]),
     ...pipeLines(result, page),
     '',
+    ...more.map((note) => wrap(printable(note), width)),
     ...(assumed === null ? [] : [style.faint(wrap(assumed, width))]),
     style.faint(wrap(priceNote({ invented: result.pricesInvented, dated: datesText(dated) }), width)),
     wrap(shortCautions(result.cautions), width),

@@ -1,5 +1,6 @@
 import { closeSync, openSync, readSync } from 'node:fs';
 import { needsTakingIn } from '@rootreach/intake';
+import { cannotRead } from '../read-inputs.js';
 
 const HEAD_BYTES = 200_000;
 
@@ -11,15 +12,25 @@ function shortened(bytes: Uint8Array): Uint8Array {
   return from > 0 ? new TextEncoder().encode(`${text.slice(0, from).replace(/,\s*$/, '')}]}`) : bytes;
 }
 
+/** @throws CannotDo for a file that cannot be read. */
+function headOf(path: string): Uint8Array {
+  try {
+    const fd = openSync(path, 'r');
+    try {
+      const bytes = new Uint8Array(HEAD_BYTES);
+      return bytes.subarray(0, readSync(fd, bytes, 0, HEAD_BYTES, 0));
+    } finally {
+      closeSync(fd);
+    }
+  } catch (error) {
+    throw cannotRead(path, error);
+  }
+}
+
 /** Whether a file looks from its beginning like a site file that the core reads itself. */
 export function isSiteHead(path: string): boolean {
-  const fd = openSync(path, 'r');
-  try {
-    const bytes = new Uint8Array(HEAD_BYTES);
-    const length = readSync(fd, bytes, 0, HEAD_BYTES, 0);
-    const head = bytes.subarray(0, length);
-    return !needsTakingIn({ name: path, bytes: length < HEAD_BYTES ? head : shortened(head) });
-  } finally {
-    closeSync(fd);
-  }
+  const head = headOf(path);
+  const { length } = head;
+
+  return !needsTakingIn({ name: path, bytes: length < HEAD_BYTES ? head : shortened(head) });
 }

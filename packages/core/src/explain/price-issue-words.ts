@@ -9,6 +9,8 @@ export function wordPriceIssue(issue: PriceIssue): string {
       return `there is no column '${issue.column}'; nothing was read`;
     case 'no-code':
       return 'no code; left out';
+    case 'unknown-item':
+      return `nothing is priced by the code '${issue.item}': a slip of the pen?`;
     case 'bad-price':
       return `${issue.item}: '${issue.got}' is no price; left out`;
     case 'bad-unit':

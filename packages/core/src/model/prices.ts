@@ -28,6 +28,8 @@ export type PriceIssue = { readonly line: number } & (
   | { readonly code: 'nothing-in-it' }
   | { readonly code: 'no-such-column'; readonly column: string }
   | { readonly code: 'no-code' }
+  /** Nothing that is ever priced has this code: a slip of the pen, or of no use. */
+  | { readonly code: 'unknown-item'; readonly item: string }
   | { readonly code: 'bad-price'; readonly item: string; readonly got: string }
   | { readonly code: 'bad-unit'; readonly item: string; readonly got: string }
   | { readonly code: 'bad-date'; readonly item: string; readonly got: string }

@@ -2,7 +2,7 @@ import type { PriceList, PriceRow, PriceUnit } from '../model/prices.js';
 import { priceListOf } from './price-list-of.js';
 
 const DATED = '2026-11-01';
-const NOTE = 'Invented. Not market data: put in your own.';
+const NOTE = 'Invented. Not market data: put in your own and clear this note.';
 
 type Row = readonly [code: string, unit: PriceUnit, price: string, text: string];
 

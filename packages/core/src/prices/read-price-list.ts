@@ -1,12 +1,21 @@
 import type { PriceIssue, PriceList, PriceRow, PriceUnit } from '../model/prices.js';
 import { yearOf } from '../units/calendar.js';
 import { type CsvRow, csvRows } from './csv-rows.js';
+import { demoPrices } from './demo-prices.js';
 import { priceListOf } from './price-list-of.js';
 
 const COLUMNS = ['code', 'text', 'unit', 'price', 'currency', 'dated', 'note'] as const;
 type Column = (typeof COLUMNS)[number];
 const NEEDED: readonly Column[] = ['code', 'unit', 'price'];
 const USUAL_CURRENCY = 'USD';
+
+let items: ReadonlySet<string> | undefined;
+
+/** Codes of all that is ever priced: those of the built-in list. */
+function knownItems(): ReadonlySet<string> {
+  items ??= new Set(demoPrices().rows.map(({ code }) => code));
+  return items;
+}
 
 /** How people write the units. */
 const UNITS: Readonly<Record<string, PriceUnit>> = {
@@ -78,6 +87,7 @@ class Reader {
       return;
     }
     this.firstLines.set(item, line);
+    if (!knownItems().has(item)) this.issues.push({ line, code: 'unknown-item', item });
     const price = priceText(this.cell(row, 'price'));
     const unit = UNITS[this.cell(row, 'unit').toLowerCase()];
     if (price === null) this.issues.push({ line, code: 'bad-price', item, got: this.cell(row, 'price') });

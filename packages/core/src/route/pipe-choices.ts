@@ -193,10 +193,7 @@ const sameKind = (a: RoutePipe, b: RoutePipe): boolean =>
  * asked for comes first.
  */
 export function pipeChoices(scene: RouteScene, points: readonly Point[]): PipeChoice[] {
-  const [asked, ...others] = candidatesOf(scene, points) as [
-    Candidate,
-    ...Candidate[],
-  ];
+  const [asked, ...others] = candidatesOf(scene, points) as [Candidate, ...Candidate[]];
   const lengthM = pathLength(points);
   const worth = others.filter(({ pipe, solid, solidBy }) => {
     if (solidBy === null) return !sameKind(pipe, asked.pipe);

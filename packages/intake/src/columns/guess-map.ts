@@ -105,7 +105,7 @@ export function guessMap(
     what === 'tree' ? treeFieldNames : drainFieldNames;
   const place = guessPosition(rows, columns);
   const guesses: Guess[] = [
-    { what: 'kind', taken: what, why: what === 'tree' ? 'having no lines' : 'having lines', sure: true },
+    { what: 'kind', taken: what, why: what === 'tree' ? 'it has no lines' : 'it has lines', sure: true },
   ];
   guesses.push({
     what: 'position',

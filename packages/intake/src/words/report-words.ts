@@ -3,7 +3,7 @@ import { fate, type IntakeReport, type Reason, type ReportEntry } from '../take/
 
 const REASONS: Readonly<Record<Reason, string>> = {
   'broken-row': 'could not be read as a row',
-  'no-position': 'no position',
+  'no-position': 'no position: name its columns in a column map',
   'off-the-globe': 'the position is not on the globe',
   'grid-unknown': 'the position is on a grid that the file does not name: say which, such as EPSG:2263',
   'wrong-geometry': 'another kind of geometry than the rest',
@@ -60,9 +60,9 @@ export function wordEntry({ reason, count, examples }: ReportEntry): string {
   return `${many(count, 'row')}, ${FATES[fate[reason]]}: ${REASONS[reason]}${such}`;
 }
 
-/** `trunk diameter: DBH_TRUNK in cm, one in twenty is above 78`. */
+/** `trunk diameter: DBH_TRUNK in centimetres (one in twenty is above 78)`. */
 export function wordGuess({ what, taken, why, sure }: Guess): string {
-  return `${FIELD_WORDS[what]}: ${taken}, from ${why}${sure ? '' : '; not sure, check it'}`;
+  return `${FIELD_WORDS[what]}: ${taken} (${why})${sure ? '' : '; not sure, check it'}`;
 }
 
 /** What was read, in one line. */

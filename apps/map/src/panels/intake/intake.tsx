@@ -8,7 +8,7 @@ import {
   wordGuess,
 } from '@rootreach/intake';
 import { desk } from '../../keep/desk.js';
-import { cameWith, type TakenFile, takeFiles, takenFiles } from '../../take-in/taken-files.js';
+import { type TakenFile, tables, takeFiles } from '../../take-in/taken-files.js';
 import { words } from '../../words/words.js';
 import { handOver } from '../../works/hand-over.js';
 
@@ -26,14 +26,12 @@ const MEASURED: readonly string[] = [
 ];
 
 async function readAgain(one: TakenFile, map: ColumnMap): Promise<void> {
-  const files = [...new Set(takenFiles.value.map(({ file }) => file))];
+  const { taken: before, beside } = tables.value ?? { taken: [], beside: [] };
+  const files = [...new Set(before.map(({ file }) => file))];
   // what was changed in the others stays
-  const maps = takenFiles.value.map(
-    (each) => [each.file.name, { map: each === one ? map : each.map }] as const,
-  );
+  const maps = before.map((each) => [each.file.name, { map: each === one ? map : each.map }] as const);
   const { inputs, taken } = await takeFiles(files, new Map(maps));
-  await desk().opener.openInputs([...cameWith.value, ...inputs]);
-  takenFiles.value = taken;
+  await desk().opener.openTables([...beside, ...inputs], { taken, beside });
 }
 
 function Columns({ one }: { readonly one: TakenFile }) {
@@ -111,7 +109,7 @@ export function Intake() {
   return (
     <section class="works-section" aria-label={w().title}>
       <h2>{w().title}</h2>
-      {takenFiles.value.map((one) => (
+      {(tables.value?.taken ?? []).map((one) => (
         <div key={one.report.file}>
           <p>{w().counts(one.report.file, one.report.rows, one.report.features, one.report.aside)}</p>
           <ul class="quiet">

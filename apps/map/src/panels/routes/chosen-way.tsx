@@ -69,7 +69,7 @@ export function ChosenWay({
             {result.pipes.map((pipe) => (
               <li key={pipe.id}>
                 {w().pipeRow(
-                  pipe.name,
+                  w().pipeName(pipe),
                   w().chance(pipe.chance['25']),
                   w().money(pipe.cost.now, result.currency),
                 )}

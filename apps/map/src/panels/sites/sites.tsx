@@ -4,7 +4,7 @@ import * as keep from '../../keep/keep-state.js';
 import { startBlank } from '../../keep/new-site.js';
 import * as sketch from '../../sketch/sketch.js';
 import * as state from '../../state.js';
-import { takenFiles } from '../../take-in/taken-files.js';
+import { tables } from '../../take-in/taken-files.js';
 import { words } from '../../words/words.js';
 import { Later } from '../later.js';
 import { Bin, LastRemoved } from './bin.js';
@@ -87,7 +87,7 @@ export function Sites() {
       <h1 class="sites-title">{w().title}</h1>
       <Actions />
       <LastRemoved />
-      {takenFiles.value.length > 0 && <Later load={loadIntake} />}
+      {tables.value !== null && <Later load={loadIntake} />}
       <Kept />
       <Bin />
       <p class="quiet">{w().private}</p>

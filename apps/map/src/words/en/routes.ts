@@ -1,4 +1,4 @@
-import type { FallRemedy, HarmRule, NoRoute, RouteAim } from '@rootreach/core';
+import type { FallRemedy, HarmRule, NoRoute, RouteAim, RouteResult } from '@rootreach/core';
 import type { Units } from '../../measure.js';
 import * as measure from '../../measure.js';
 
@@ -81,6 +81,7 @@ export const routes = {
   handDug: (length: string) => `${length} is dug by hand, near a trunk.`,
   pullHint: 'Pull a bend on the plan, or move it with the arrow keys: all figures follow.',
   pipes: 'Other pipes on the cheapest way over the years',
+  pipeName: ({ name }: RouteResult['pipes'][number]): string => name,
   pipeRow: (name: string, chance: string, price: string) => `${name}: ${chance} within 25 years, ${price}`,
   adopt: 'Put it on the sketch',
   adopted: 'New line',

@@ -1,5 +1,6 @@
 import * as measure from '../../measure.js';
 import type { Words } from '../en.js';
+import { forms } from './forms.js';
 
 const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)}\u00a0%`;
 
@@ -79,6 +80,12 @@ export const routes: Words['routes'] = {
   handDug: (length) => `${length} se cavan a mano, cerca de un tronco.`,
   pullHint: 'Mueva un codo en el plano, con el dedo o con las flechas: todas las cifras lo siguen.',
   pipes: 'Otros tubos por el camino más barato con los años',
+  pipeName: ({ material, joint, perforatedM, solidBy }) => {
+    const { materials, joints } = forms.drain;
+    const holes = perforatedM > 0 ? ', perforado y envuelto' : '';
+    const solid = solidBy === null ? '' : ', sólido junto a los árboles';
+    return `${material === 'unknown' ? 'Tubo' : materials[material]}${holes}${solid}. Uniones: ${joints[joint].toLowerCase()}`;
+  },
   pipeRow: (name, chance, price) => `${name}: ${chance} en 25 años, ${price}`,
   adopt: 'Ponerla en el dibujo',
   adopted: 'Línea nueva',
