@@ -174,7 +174,7 @@ describe('a price list in a file', () => {
       '7 other-currency',
       '8 bad-price',
     ]);
-    for (const issue of issues) expect(wordPriceIssue(issue)).toMatch(/\w+.*(left out|without one)$/);
+    for (const issue of faults) expect(wordPriceIssue(issue)).toMatch(/\w+.*(left out|without one)$/);
   });
 
   it.each([
