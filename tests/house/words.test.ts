@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { bibliography } from '../../packages/core/src/sources/bibliography.js';
 import { boreDepthM, boringTable } from '../../packages/core/src/tables/boring.js';
@@ -13,7 +15,7 @@ import { runoffTable } from '../../packages/core/src/tables/runoff.js';
 import { speciesTable } from '../../packages/core/src/tables/species.js';
 import { surveyTable } from '../../packages/core/src/tables/survey.js';
 import { everyCitedValue } from '../core/tables/every-cited-value.js';
-import { filesUnder } from './source-files.js';
+import { filesUnder, root } from './source-files.js';
 
 const ENDINGS = ['.ts', '.tsx', '.mjs', '.css', '.html', '.md', '.json', '.geojson', '.yml'];
 // put together here, so that this file does not hold what it looks for
@@ -23,7 +25,14 @@ const SKIPPED = new RegExp(
   `\\b(it|test|describe)\\.(${['sk' + 'ip', 'on' + 'ly', 'to' + 'do', 'fa' + 'ils'].join('|')})\\b`,
 );
 
-const files = ['packages', 'apps', 'tests', 'data'].flatMap((folder) => filesUnder(folder, ENDINGS));
+const read = (name: string) => ({ path: name, text: readFileSync(join(root, name), 'utf8') });
+const files = [
+  read('README.md'),
+  read('DEVELOPERS.md'),
+  ...['packages', 'apps', 'tests', 'data'].flatMap((folder) => filesUnder(folder, ENDINGS)),
+];
+/** A line that stands for a text still to come. */
+const STANDS_IN = /^[A-Z]+(?:_[A-Z]+)+$/m;
 
 describe('the words of the project', () => {
   it('hold no marks of unfinished work', () => {
@@ -33,6 +42,11 @@ describe('the words of the project', () => {
       return mark ? [`${file.path}: ${mark[0]}`] : [];
     });
     expect(marked).toEqual([]);
+  });
+
+  it('leave nothing to be filled in', () => {
+    const waiting = files.filter(({ path, text }) => path.endsWith('.md') && STANDS_IN.test(text));
+    expect(waiting.map(({ path }) => path)).toEqual([]);
   });
 
   it('pass over no test', () => {

@@ -16,7 +16,7 @@ const names: Readonly<Record<ChoiceId, string>> = {
 
 /** What is done, in a few words. */
 const done: Readonly<Record<ChoiceId, string>> = {
-  leave: 'Do nothing and keep an eye on it.',
+  leave: 'Do nothing. Nobody looks.',
   'clear-again': 'Cut or flush the roots out. They grow back.',
   'spot-repair': 'Dig one hole and mend one joint.',
   'replace-like': 'Dig up the stretch and lay the same pipe.',

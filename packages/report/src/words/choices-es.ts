@@ -16,7 +16,7 @@ export const choicesEs: Words['owner']['choices'] = {
     'inlet-at-low-spot': 'Una entrada en la parte hundida',
   },
   done: {
-    leave: 'No hacer nada y vigilarlo.',
+    leave: 'No hacer nada. Nadie revisa.',
     'clear-again': 'Cortar o lavar las raíces. Vuelven a crecer.',
     'spot-repair': 'Cavar un hoyo y arreglar una junta.',
     'replace-like': 'Cavar el tramo y poner el mismo tubo.',
