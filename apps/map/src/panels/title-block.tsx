@@ -46,12 +46,14 @@ function ScaleBar() {
 export function TitleBlock() {
   const opened = state.opened.value;
   if (!opened) return null;
+  // on a phone the drawing tools need the room
+  const isCramped = !state.wide.value && state.sheetPlace.value === 'draw';
   const { site } = opened.result;
   const step = gridStep(state.metresPerPixel.value, state.units.value);
   return (
     <>
       {site.invented && <p class="stamp">{words.value.invented}</p>}
-      <div class="title-block" style={{ bottom: `${state.coveredBottom.value + 10}px` }}>
+      <div class="title-block" hidden={isCramped} style={{ bottom: `${state.coveredBottom.value + 10}px` }}>
         <svg
           class="north"
           viewBox="0 0 20 40"
