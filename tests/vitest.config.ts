@@ -36,7 +36,8 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts', 'tests/installed/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
-          fileParallelism: false,
+          // two at a time: a page waits more than it works
+          maxWorkers: 2,
         },
       },
     ],

@@ -1,5 +1,6 @@
 import { effect } from '@preact/signals';
 import * as state from '../state.js';
+import { wholeEnglish } from '../words/words.js';
 import type { Plan } from './plan.js';
 
 /** Fetches the layer of new lines when its place of the sheet is first opened. */
@@ -10,7 +11,7 @@ export function routesWhenWanted(plan: Plan): () => void {
   const stop = effect(() => {
     if (asked || state.sheetPlace.value !== 'route') return;
     asked = true;
-    void import('./routes.js').then(({ attachRoutes }) => {
+    void Promise.all([import('./routes.js'), wholeEnglish()]).then(([{ attachRoutes }]) => {
       if (!stopped) stopRoutes = attachRoutes(plan);
     });
   });

@@ -6,16 +6,19 @@ import { words } from '../words/words.js';
 import { aboutValue } from './answers/about.js';
 import { yearShown } from './answers/ahead.js';
 import { Drivers } from './answers/drivers.js';
+import { fillIn } from './answers/fill-in.js';
 import { LookAhead, WhatIfNotice } from './answers/look-ahead.js';
-import { fillIn, Missing } from './answers/missing.js';
 import { Assumed } from './assumed.js';
 import { Cautions } from './cautions.js';
 import { ChanceBar } from './chance-bar.js';
 import { addFinding } from './forms/add-finding.js';
+import { Later } from './later.js';
 import { Profile } from './profile.js';
 import { BandWord } from './swatch.js';
 
 const w = () => words.value.card;
+
+const loadMissing = async () => (await import('./answers/missing.js')).Missing;
 
 function Odds({ segment }: { readonly segment: SegmentResult }) {
   const years = state.opened.value?.result.horizonYears ?? 10;
@@ -147,13 +150,17 @@ export function Card({ segment }: { readonly segment: SegmentResult }) {
       {known && <p class="known">{w().known(words.value.seen[known.seen], known.year)}</p>}
       <p>{w().reach(segment, units)}</p>
       <WhatIfNotice />
-      {segment.band === 'cannot-say' ? <Missing segment={segment} /> : <Odds segment={segment} />}
+      {segment.band === 'cannot-say' ? (
+        <Later load={loadMissing} props={{ segment }} />
+      ) : (
+        <Odds segment={segment} />
+      )}
       {state.line.value && <Profile line={state.line.value} chosen={segment} />}
       <Steps />
       <LookAhead />
       <Trees segment={segment} />
       <Drivers segment={segment} />
-      {segment.band !== 'cannot-say' && <Missing segment={segment} />}
+      {segment.band !== 'cannot-say' && <Later load={loadMissing} props={{ segment }} />}
       <Edit segment={segment} />
       <Facts segment={segment} />
       <Assumed rows={segment.assumed} />

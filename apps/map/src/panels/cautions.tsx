@@ -1,6 +1,5 @@
-import { wordCaution } from '@rootreach/core';
 import * as state from '../state.js';
-import { language, words } from '../words/words.js';
+import { words } from '../words/words.js';
 
 /** Stands beside every result that could lead somebody to dig or cut. */
 export function Cautions() {
@@ -11,7 +10,7 @@ export function Cautions() {
       <h2 id="cautions-title">{words.value.cautions.title}</h2>
       <ul>
         {cautions.map((caution) => (
-          <li key={caution.code}>{wordCaution(caution.code, language.value)}</li>
+          <li key={caution.code}>{words.value.model.caution(caution)}</li>
         ))}
       </ul>
     </section>

@@ -7,11 +7,18 @@ export type Language = 'en' | 'es';
 /** Language that the user wants. */
 export const language = signal<Language>('en');
 
-/** Texts of each language that has been loaded; English always is. */
-const catalogues = signal<{ readonly en: Words; readonly es?: Words }>({ en });
+/** Texts of each language that has been loaded. English always is, but for its late parts: `wholeEnglish` fetches them. */
+const catalogues = signal<{ readonly en: Words; readonly es?: Words }>({ en: en as Words });
 
 /** Every text of the page, in the language that is on. */
-export const words = computed<Words>(() => catalogues.value[language.value] ?? en);
+export const words = computed<Words>(() => catalogues.value[language.value] ?? catalogues.value.en);
+
+/** Fetches the texts of drawing, new lines and works: to be waited for before any of these is shown. */
+export async function wholeEnglish(): Promise<void> {
+  if ('draw' in catalogues.peek().en) return;
+  const { late } = await import('./en-late.js');
+  catalogues.value = { ...catalogues.peek(), en: { ...en, ...late } };
+}
 
 const KEY = 'rootreach-language';
 

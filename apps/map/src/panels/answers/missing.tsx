@@ -1,9 +1,9 @@
-import { batch } from '@preact/signals';
 import { type MissingInput, missingInputs, type SegmentResult } from '@rootreach/core';
 import { length } from '../../measure.js';
 import * as sketch from '../../sketch/sketch.js';
 import * as state from '../../state.js';
 import { words } from '../../words/words.js';
+import { fillIn } from './fill-in.js';
 
 /** As far as a large tree's roots are looked for: 1.6 times a reach of 15 m (judgement). */
 const ROUND_ABOUT_M = 24;
@@ -11,14 +11,6 @@ const ROUND_ABOUT_M = 24;
 const MOST = 3;
 /** A gap that widens the range by less than this is not worth a walk (judgement). */
 const LEAST_LOG_SD = 0.05;
-
-/** Takes up the thing that lacks something, to be filled in. */
-export function fillIn({ of, id }: Pick<MissingInput, 'of' | 'id'>): void {
-  batch(() => {
-    sketch.chosen.value = { kind: of === 'line' ? 'drain' : 'tree', id };
-    state.sheetPlace.value = 'draw';
-  });
-}
 
 /** What is not known of a stretch, what would help most first. */
 export function Missing({ segment }: { readonly segment: SegmentResult }) {

@@ -1,4 +1,4 @@
-import { adviceFor, type Driver, reasonFor, wordChance, wordIssue } from '@rootreach/core';
+import { adviceFor, type Caution, type Driver, reasonFor, wordChance, wordIssue } from '@rootreach/core';
 
 /** What the model says, in words: English comes from the core, which speaks it. */
 export const model = {
@@ -10,4 +10,5 @@ export const model = {
   tree: (name: string): string => name,
   material: (name: string): string => name,
   change: (driver: Driver): string => driver.change,
+  caution: (caution: Caution): string => caution.text,
 };

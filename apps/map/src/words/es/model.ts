@@ -1,10 +1,12 @@
 import {
+  type Caution,
   type Chance,
   type Driver,
   type Issue,
   type SegmentResult,
   speciesNames,
   tensOf,
+  wordCaution,
 } from '@rootreach/core';
 import { wordsFor } from '@rootreach/report';
 import type { Words } from '../en.js';
@@ -194,5 +196,6 @@ function issue(one: Issue, units: 'us' | 'metric' = 'metric'): string {
   }
 }
 
-/** What the model says, in Spanish. */
-export const model: Words['model'] = { chance, advice, reason, issue, tree, material, change };
+const caution = ({ code }: Caution): string => wordCaution(code, 'es');
+
+export const model: Words['model'] = { caution, chance, advice, reason, issue, tree, material, change };
