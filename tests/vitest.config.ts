@@ -38,6 +38,7 @@ export default defineConfig({
           hookTimeout: 120_000,
           // two at a time: a page waits more than it works
           maxWorkers: 2,
+          sequence: { groupOrder: 1 },
         },
       },
     ],
