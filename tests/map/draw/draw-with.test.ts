@@ -1,5 +1,5 @@
 import { readSite } from '@rootreach/core';
-import { afterAll, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import {
   cancelDraft,
   finishDraft,
@@ -15,7 +15,10 @@ import { drawTools, fewest, tools } from '../../../apps/map/src/draw/tools.js';
 import { refOf, toGeoJson } from '../../../apps/map/src/sketch/document.js';
 import * as sketch from '../../../apps/map/src/sketch/sketch.js';
 import * as state from '../../../apps/map/src/state.js';
+import { wholeEnglish } from '../../../apps/map/src/words/words.js';
 import { CORNER, documentOf } from './lot.js';
+
+beforeAll(wholeEnglish);
 
 const m = (x: number, y: number) => shifted(CORNER, x, y);
 const ids = () => sketch.site.value?.features.map((one) => refOf(one).id) ?? [];
