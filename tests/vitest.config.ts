@@ -36,9 +36,7 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts', 'tests/installed/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
-          // two at a time: a page waits more than it works
-          maxWorkers: 2,
-          sequence: { groupOrder: 1 },
+          fileParallelism: false,
         },
       },
     ],

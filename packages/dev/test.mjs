@@ -17,10 +17,17 @@ if (browser === null) {
 const report = join(root, 'node_modules', '.cache', 'test-report.json');
 mkdirSync(join(root, 'node_modules', '.cache'), { recursive: true });
 const args = ['vitest', 'run', '-c', 'tests/vitest.config.ts', '--reporter=default', '--reporter=json'];
-const { status } = spawnSync('npx', [...args, `--outputFile.json=${report}`, ...process.argv.slice(2)], {
+const given = process.argv.slice(2);
+const ALL = '--all-screens';
+const asked = given.filter((word) => word !== ALL);
+const { status } = spawnSync('npx', [...args, `--outputFile.json=${report}`, ...asked], {
   cwd: root,
   stdio: 'inherit',
-  env: { ...process.env, ROOTREACH_BROWSER: browser },
+  env: {
+    ...process.env,
+    ROOTREACH_BROWSER: browser,
+    ...(given.includes(ALL) ? { ROOTREACH_SCREENS: 'all' } : {}),
+  },
   shell: process.platform === 'win32',
 });
 const { numPassedTests, numFailedTests, numPendingTests, numTodoTests } = JSON.parse(

@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { serveFolder } from './static-server.js';
-import { axeViolations, type Screen, startBrowser, visit } from './visit.js';
+import { axeViolations, type Screen, screensOf, startBrowser, visit } from './visit.js';
 
 const dist = fileURLToPath(new URL('../../apps/map/dist', import.meta.url));
 
@@ -51,7 +51,7 @@ const BLIND = JSON.stringify({
   ],
 });
 
-for (const screen of ['phone', 'desk'] as const satisfies Screen[]) {
+for (const screen of screensOf('desk')) {
   describe(`the answers on a ${screen}`, () => {
     it('speak for another year, by keys too, and come back to today', async () => {
       const { page, errors } = await visit(browser, server.address, screen);

@@ -4,7 +4,7 @@ import geodesic from 'geographiclib-geodesic';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { serveFolder } from './static-server.js';
-import { axeViolations, type Screen, startBrowser, type Visit, visit } from './visit.js';
+import { axeViolations, type Screen, screensOf, startBrowser, type Visit, visit } from './visit.js';
 
 const dist = fileURLToPath(new URL('../../apps/map/dist', import.meta.url));
 
@@ -101,7 +101,7 @@ async function drawPoint(page: Page, screen: Screen, tool: string, x: number, y:
   await button(page, 'Done').click();
 }
 
-for (const screen of ['phone', 'desk'] as const satisfies Screen[]) {
+for (const screen of screensOf('phone')) {
   describe(`drawing on a ${screen}`, () => {
     it('goes from a blank lot to a ranked list without another button, and asks nobody for anything', async () => {
       const { page, errors, strangers } = await blank(screen);

@@ -4,7 +4,7 @@ import { crc32, deflateSync } from 'node:zlib';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { serveFolder } from './static-server.js';
-import { axeViolations, type Screen, startBrowser, visit } from './visit.js';
+import { axeViolations, type Screen, screensOf, startBrowser, visit } from './visit.js';
 
 const dist = fileURLToPath(new URL('../../apps/map/dist', import.meta.url));
 
@@ -66,7 +66,7 @@ const units = (page: Page, unit: 'ft' | 'm') =>
   page.locator('.units-choice', { hasText: RegExp(`^${unit}$`) }).click();
 const textOf = (page: Page, place: string) => page.locator(place).first().textContent();
 
-for (const screen of ['phone', 'desk'] as const satisfies Screen[]) {
+for (const screen of screensOf('phone')) {
   describe(`the entry forms on a ${screen}`, () => {
     it('take a girth by tape, show the trunk either way and in either unit, and keep what was typed', async () => {
       const { page, errors } = await visit(browser, server.address, screen);

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { serveFolder } from './static-server.js';
-import { axeViolations, type Screen, screens, startBrowser } from './visit.js';
+import { axeViolations, screens, screensOf, startBrowser } from './visit.js';
 
 const dist = process.env.ROOTREACH_PAGE ?? fileURLToPath(new URL('../../apps/map/dist', import.meta.url));
 const demoText = (name: string) =>
@@ -546,7 +546,7 @@ describe('a new version of the page', () => {
   });
 });
 
-for (const screen of ['phone', 'desk'] as const satisfies Screen[]) {
+for (const screen of screensOf('phone')) {
   for (const colorScheme of ['light', 'dark'] as const) {
     it(`gives axe nothing to find among the sites, on a ${screen}, ${colorScheme}`, async () => {
       await context.close();

@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { serveFolder } from './static-server.js';
-import { axeViolations, type Screen, startBrowser, visit } from './visit.js';
+import { axeViolations, screensOf, startBrowser, visit } from './visit.js';
 
 const dist = fileURLToPath(new URL('../../apps/map/dist', import.meta.url));
 const demo = (name: string) =>
@@ -42,7 +42,7 @@ async function drop(page: Page, name: string, text: string): Promise<void> {
   await page.dispatchEvent('.plan', 'drop', { dataTransfer: data });
 }
 
-for (const screen of ['phone', 'desk'] as const satisfies Screen[]) {
+for (const screen of screensOf('desk')) {
   describe(`the map page on a ${screen}`, () => {
     it('opens the demonstration without an error or a request to anywhere else', async () => {
       const { page, errors, strangers } = await visit(browser, server.address, screen);

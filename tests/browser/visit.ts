@@ -20,6 +20,10 @@ export const screens = {
 
 export type Screen = keyof typeof screens;
 
+/** Screens that a file runs on: both with `npm run test:all`, else the one that it names; the files take turns. */
+export const screensOf = (first: Screen): readonly Screen[] =>
+  process.env['ROOTREACH_SCREENS'] === 'all' ? ['phone', 'desk'] : [first];
+
 /** The Chromium named by ROOTREACH_BROWSER. */
 export function startBrowser(): Promise<Browser> {
   const executablePath = process.env.ROOTREACH_BROWSER;
