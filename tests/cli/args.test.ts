@@ -59,6 +59,25 @@ describe('help', () => {
     },
   );
 
+  it.each([
+    'check',
+    'rank',
+    'decide',
+    'quote',
+    'page',
+    'season',
+    'route',
+    'water',
+    'learn',
+    'town',
+    'convert',
+  ])('of %s keeps to the width of the terminal, its examples aside', async (name) => {
+    const { out } = await call([name, '--help'], { isTTY: true, columns: 72 });
+    const long = out.split('\n').filter((line) => line.length > 72 && !line.includes(`rootreach ${name} `));
+    expect(long).toEqual([]);
+    expect(out.split('\n').length).toBeGreaterThan(15);
+  });
+
   it('without a command goes to stderr and ends with 2', async () => {
     const { code, out, err } = await call([]);
     expect([code, out]).toEqual([2, '']);

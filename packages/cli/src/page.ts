@@ -13,13 +13,18 @@ const MOST_WIDTH = 160;
 /** Units asked for, else the site's own, else metric. */
 export const unitsFor = (asked: Units | undefined, site: Site): Units => asked ?? site.units ?? 'metric';
 
+/** Characters to a line: as the terminal is wide, within what can be read. */
+export function lineWidth(onScreen: boolean, io: Io): number {
+  const width = onScreen ? (io.columns ?? USUAL_WIDTH) : USUAL_WIDTH;
+  return Math.min(MOST_WIDTH, Math.max(LEAST_WIDTH, width));
+}
+
 /** What a text is laid out for: the terminal, or a file or pipe. */
 export function pageFor(units: Units, out: string | undefined, io: Io): Page {
   const onScreen = io.isTTY && out === undefined;
-  const width = onScreen ? (io.columns ?? USUAL_WIDTH) : USUAL_WIDTH;
   return {
     units,
-    width: Math.min(MOST_WIDTH, Math.max(LEAST_WIDTH, width)),
+    width: lineWidth(onScreen, io),
     style: styleFor(onScreen && io.styled),
   };
 }

@@ -18,6 +18,7 @@ import { waterCommand } from './commands/water.js';
 import { commandHelp, wholeHelp } from './help.js';
 import type { Io } from './io.js';
 import { nearest } from './nearest.js';
+import { lineWidth } from './page.js';
 import { printable } from './print/printable.js';
 
 const commands: Readonly<Record<string, Command>> = {
@@ -51,12 +52,16 @@ function commandNamed(name: string): Command {
 
 async function dispatch(argv: readonly string[], io: Io): Promise<ExitCode> {
   const [name, ...words] = argv;
+  const width = lineWidth(io.isTTY, io);
   if (name === undefined) {
-    io.stderr.write(wholeHelp(commands));
+    io.stderr.write(wholeHelp(commands, width));
     return 2;
   }
   if (name === '--help' || name === '-h' || name === 'help') {
-    io.stdout.write(words[0] === undefined ? wholeHelp(commands) : commandHelp(commandNamed(words[0])));
+    const [asked] = words;
+    io.stdout.write(
+      asked === undefined ? wholeHelp(commands, width) : commandHelp(commandNamed(asked), width),
+    );
     return 0;
   }
   if (name === '--version') {
@@ -66,7 +71,7 @@ async function dispatch(argv: readonly string[], io: Io): Promise<ExitCode> {
   const command = commandNamed(name);
   const args = readArgs(words, command.options);
   if (args.flag('help')) {
-    io.stdout.write(commandHelp(command));
+    io.stdout.write(commandHelp(command, width));
     return 0;
   }
   return await command.run(args, io);
