@@ -61,6 +61,18 @@ describe('page', () => {
     expect(out).toContain('Before you backfill');
   });
 
+  it('makes it for the work that is named, without a price and whatever the prices are', async () => {
+    const { code, out, err } = await callOn(smallSite(), 'page', '--crew', '--choice', 'replace-heavier');
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toContain('Quantities: New, stronger pipe');
+    expect(out).not.toContain('$');
+    const advised = await callOn(smallSite(), 'page', '--crew');
+    expect(advised.err).toMatch(/weighed with invented prices: [a-z-]+\./);
+    const wrong = await call(['page', CORNER_LOT, '--crew', '--choice', 'wish']);
+    expect([wrong.code, wrong.err]).toEqual([2, expect.stringContaining("there is no choice 'wish': ")]);
+    expect((await call(['page', CORNER_LOT, '--choice', 'spot-repair'])).err).toContain('add --crew');
+  });
+
   it('shows no invented prices for a real lot, and says so', async () => {
     const { out, err } = await callOn(smallSite(), 'page');
     expect(out).not.toContain('What can be done');

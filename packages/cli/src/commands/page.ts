@@ -12,11 +12,13 @@ import {
 } from '@rootreach/core';
 import { crewSheet, homeownerPage } from '@rootreach/report';
 import type { Args } from '../args.js';
+import { CannotDo } from '../cannot-do.js';
 import type { Command, ExitCode } from '../command.js';
 import { type Scoring, scoringFrom, scoringOptions, siteOptions } from '../common-options.js';
 import { exitCodeFor } from '../exit-code.js';
 import type { Io } from '../io.js';
 import { learnedFrom, modelOption } from '../learned-from.js';
+import { namedChoice } from '../named-choice.js';
 import { needLines } from '../need-lines.js';
 import { unitsFor } from '../page.js';
 import { photosBeside } from '../photos-beside.js';
@@ -48,17 +50,13 @@ function drawnResult(site: Site, scoring: Scoring, own: RankResult, segment: Seg
   };
 }
 
-/**
- * What can be done about the stretch. Without a price list there are no prices to show an owner, and an invented one
- * serves an invented site alone.
- */
+/** What can be done about the stretch. */
 function decided(
   site: Site,
   segment: SegmentResult,
   scoring: Scoring,
   prices: GivenPrices | null,
-): DecideResult | null {
-  if (prices === null && !site.invented) return null;
+): DecideResult {
   const { asOf, segmentM, learned } = scoring;
   return decide(site, workStretch(site, segment.id, scoring), {
     asOf,
@@ -68,12 +66,18 @@ function decided(
   });
 }
 
+/** What is advised, if anything. */
+const advised = ({ choices, recommended }: DecideResult): Choice | undefined =>
+  choices.find(({ id }) => id === recommended);
+
 async function run(args: Args, io: Io): Promise<ExitCode> {
   const scoring = { ...scoringFrom(args, io), ...(await learnedFrom(args, io)) };
   const asked = args.choice('units', ['us', 'metric']);
   const language = args.choice('lang', ['en', 'es']) ?? 'en';
   const by = args.text('by');
   const wanted = args.text('segment');
+  const [crew, named] = [args.flag('crew'), args.text('choice')];
+  if (named !== undefined && !crew) throw new CannotDo('--choice is for the sheet of the crew: add --crew');
   const prices = await pricesFrom(args, io);
   const out = outputPath(args);
   const progress = new Progress(io);
@@ -89,23 +93,25 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   const issues = [...found, ...result.issues];
   reportIssues(issues, io, units);
   const odds = oddsOverYears(site, segment.id, scoring) ?? [];
-  const choices = decided(site, segment, scoring, prices);
+  const all = decided(site, segment, scoring, prices);
+  // an owner is shown no invented prices, but for an invented lot; the crew's sheet shows none at all
+  const choices = crew || prices !== null || site.invented ? all : null;
+  const choice = named === undefined ? advised(all) : namedChoice(all, named);
   if (choices === null)
     io.stderr.write('No choices with prices on the page: give your list with --prices.\n');
+  if (crew && named === undefined && prices === null && !site.invented) {
+    io.stderr.write(
+      `What to do was weighed with invented prices: ${choice?.id ?? 'nothing'}. Give --prices, or name it with --choice.\n`,
+    );
+  }
   const common = { site, result, segment, language, units, ...(by === undefined ? {} : { by }) };
   const text = args.flag('json')
     ? json({ schema: result.schema, model: result.model, asOf: result.asOf, segment, odds, decided: choices })
-    : args.flag('crew')
-      ? crewSheet({ ...common, ...chosenOf(choices) })
+    : crew
+      ? crewSheet({ ...common, ...(choice === undefined ? {} : { choice }) })
       : homeownerPage({ ...common, odds, ...(choices === null ? {} : { decided: choices }) });
   await writeOutput(text, out, io);
   return exitCodeFor(issues);
-}
-
-/** What is advised, for the crew that does it. */
-function chosenOf(choices: DecideResult | null): { readonly choice?: Choice } {
-  const choice = choices?.choices.find(({ id }) => id === choices.recommended);
-  return choice === undefined ? {} : { choice };
 }
 
 /** Writes the owner's page or the crew's sheet about one stretch. */
@@ -115,11 +121,15 @@ export const pageCommand: Command = {
   examples: [
     'rootreach page yard.geojson --out page.html',
     'rootreach page yard.geojson --segment main/4 --lang es --by "our firm" --out page.html',
-    'rootreach page yard.geojson --segment main/4 --crew --out crew.html',
+    'rootreach page yard.geojson --segment main/4 --crew --choice replace-heavier --out crew.html',
   ],
   options: {
     segment: { value: 'ID', text: 'which, as rank names it, such as main/4; the worst one if not given' },
     crew: { value: null, text: "the crew's sheet instead of the owner's page" },
+    choice: {
+      value: 'ID',
+      text: 'what the crew is to do, as decide --json names it; what is advised if not given',
+    },
     lang: { value: 'en|es', text: 'English or Spanish; English if not given' },
     by: { value: 'TEXT', text: 'whose estimate it is; a line to sign on if not given' },
     ...pricesOption,

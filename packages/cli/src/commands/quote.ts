@@ -15,6 +15,7 @@ import { type Decided, decidedFrom } from '../decided.js';
 import { exitCodeFor } from '../exit-code.js';
 import type { Io } from '../io.js';
 import { modelOption } from '../learned-from.js';
+import { namedChoice } from '../named-choice.js';
 import { pageFor } from '../page.js';
 import { routeIsAsked } from '../planned-route.js';
 import { pricesOption } from '../prices-from.js';
@@ -29,16 +30,11 @@ import { outputPath, writeOutput } from '../write-output.js';
 function chosenFrom(args: Args, { result }: Decided): readonly ChoiceId[] | undefined {
   const text = args.text('choices');
   if (text === undefined) return undefined;
-  const ids = text.split(',').map((part) => part.trim());
-  for (const id of ids) {
-    const choice = result.choices.find((other) => other.id === id);
-    if (choice === undefined) {
-      throw new CannotDo(`there is no choice '${id}': ${result.choices.map((other) => other.id).join(', ')}`);
-    }
-    if (!choice.possible) throw new CannotDo(`${id} is not possible here: ${choice.why}`);
-    if (choice.quantities.length === 0) throw new CannotDo(`${id} takes no quote`);
-  }
-  return ids as ChoiceId[];
+  return text.split(',').map((part) => {
+    const { id, quantities } = namedChoice(result, part.trim());
+    if (quantities.length === 0) throw new CannotDo(`${id} takes no quote`);
+    return id;
+  });
 }
 
 function quoted(args: Args, decided: Decided): QuoteResult {
