@@ -134,13 +134,13 @@ describe('the sheet of a route', () => {
       lines.flatMap(({ text, details }) => [text, ...details]).join('\n'),
     );
     expect(trees).toMatch(
-      /oak northern red oak, trunk 40 cm: the route passes 2\.\d m from the middle .*, 10\.0 m along/,
+      /northern red oak \(oak\), trunk 40 cm: the route passes 2\.\d m from the middle .*, 10\.0 m along/,
     );
     expect(trees).toMatch(/Arborist first: .*\n\d+ % of its protection circle lost\./);
-    expect(trees).toMatch(/birch silver birch, trunk taken as \d+ cm, measure it/);
+    expect(trees).toMatch(/silver birch \(birch\), trunk taken as \d+ cm, measure it/);
     expect(trees).toContain('no digging within 1.2 m, arborist within 2.4 m, by hand or air within 4.8 m');
     expect(stretches?.split('\n')).toHaveLength(sheet.stretches.length);
-    expect(stretches).toContain('with an arborist only, by hand or air (');
+    expect(stretches).toContain('with an arborist only, by hand or air; northern red oak (oak)');
     expect(arborist).toContain('oak');
     expect(roots).toContain('5 cm');
   });

@@ -57,7 +57,7 @@ const RULES: Readonly<Record<HarmRule, string>> = {
 const percent = (share: number): string =>
   share > 0 && share < 0.01 ? 'less than 1 %' : `${Math.round(100 * share)} %`;
 
-const nameOf = ({ name, id }: Pick<SheetTree, 'name' | 'id'>): string => `${id} ${name}`;
+const nameOf = ({ name, id }: Pick<SheetTree, 'name' | 'id'>): string => `${name} (${id})`;
 
 function treeLine(tree: SheetTree, { length, trunk }: SheetNumbers): SheetLine {
   const { stemDiameterM, stemAssumed, atM, nearestM, severedShare, rule, reasons, rings, boring } = tree;
@@ -87,7 +87,7 @@ function stretchLine(stretch: SheetStretch, sheet: ProtectionSheet, { span }: Sh
     const tree = sheet.trees.find((each) => each.id === id);
     return tree ? [nameOf(tree)] : [];
   });
-  return `${span(stretch.fromM, stretch.toM)}: ${WAYS[stretch.way]} (${names.join(', ')})`;
+  return `${span(stretch.fromM, stretch.toM)}: ${WAYS[stretch.way]}; ${names.join(', ')}`;
 }
 
 /** The sheet in words: trees, stretches, who is called, what is not cut, permits, and the cautions. */

@@ -109,7 +109,7 @@ function treeFactors(
   const reach = field.reachM[number * field.moments] as number;
   const tau = regrowthYears(distance, field.spreadMPerYear[number] as number);
   const since = prepared.clock.sinceDug[0] as number;
-  const name = `${treeName(field, number)} ${tree.id}`;
+  const name = `${treeName(field, number)} (${tree.id})`;
   const vigour = size.row.vigour;
   return [
     { ...cited(`${name}: vigour class`, vigour.value, '', vigour) },
