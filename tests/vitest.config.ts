@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
@@ -15,6 +16,8 @@ export default defineConfig({
   test: {
     root,
     passWithNoTests: false,
+    // left alone, one core stays idle for the main process, which on two cores is half of the machine
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     projects: [
       {
         resolve: { alias },
@@ -36,7 +39,6 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts', 'tests/installed/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
-          fileParallelism: false,
         },
       },
     ],

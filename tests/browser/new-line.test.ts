@@ -3,7 +3,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { handOn, middleOf, type Spot } from './hand.js';
 import { serveFolder } from './static-server.js';
-import { axeViolations, type Screen, startBrowser, type Visit, visit } from './visit.js';
+import { axeViolations, looksOf, type Screen, startBrowser, type Visit, visit } from './visit.js';
 
 const dist = process.env.ROOTREACH_PAGE ?? fileURLToPath(new URL('../../apps/map/dist', import.meta.url));
 
@@ -82,10 +82,7 @@ const fitting = (id: string, type: string, [lon, lat]: Spot) => ({
   geometry: { type: 'Point', coordinates: [lon, lat] },
 });
 
-for (const [screen, scheme] of [
-  ['phone', 'light'],
-  ['desk', 'dark'],
-] as const) {
+for (const [screen, scheme] of looksOf(['desk', 'dark'], ['phone', 'light'])) {
   describe(`a new line on a ${screen}, ${scheme}`, () => {
     it('goes from a blank lot to ways round the tree, a bend pulled, and a line in the ranking', async () => {
       const { page, errors, strangers } = await lotWithTree(screen, scheme);

@@ -6,7 +6,7 @@ import { en } from '../../apps/map/src/words/en.js';
 import { late } from '../../apps/map/src/words/en-late.js';
 import { es } from '../../apps/map/src/words/es.js';
 import { serveFolder } from './static-server.js';
-import { axeViolations, type Screen, startBrowser, visit } from './visit.js';
+import { axeViolations, looksOf, startBrowser, visit } from './visit.js';
 
 const dist = process.env.ROOTREACH_PAGE ?? fileURLToPath(new URL('../../apps/map/dist', import.meta.url));
 
@@ -78,10 +78,7 @@ async function english(page: Page): Promise<string[]> {
   return texts.filter((one) => ENGLISH.has(one) || GIVEN_AWAY.test(one));
 }
 
-for (const [screen, scheme] of [
-  ['phone', 'dark'],
-  ['desk', 'light'],
-] as const satisfies readonly (readonly [Screen, string])[]) {
+for (const [screen, scheme] of looksOf(['phone', 'dark'], ['desk', 'light'])) {
   describe(`Spanish on a ${screen}, ${scheme}`, () => {
     it('is chosen once, fills every place of the page, and is kept', async () => {
       const { page, errors, strangers } = await visit(browser, server.address, screen, scheme);

@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { serveFolder } from './static-server.js';
-import { axeViolations, type Screen, startBrowser, visit } from './visit.js';
+import { axeViolations, looksOf, startBrowser, visit } from './visit.js';
 
 const dist = process.env.ROOTREACH_PAGE ?? fileURLToPath(new URL('../../apps/map/dist', import.meta.url));
 
@@ -56,10 +56,7 @@ const headline = (page: Page) => page.locator('.headline').textContent();
 const odds = (page: Page) => page.locator('.row-odds').allTextContents();
 const find = (page: Page) => page.locator('.place').first().click();
 
-for (const [screen, scheme] of [
-  ['phone', 'light'],
-  ['desk', 'dark'],
-] as const satisfies readonly (readonly [Screen, string])[]) {
+for (const [screen, scheme] of looksOf(['phone', 'light'], ['desk', 'dark'])) {
   describe(`a table of trees on a ${screen}, ${scheme}`, () => {
     it('opens beside a file of lines, says how it was read, and is read again another way', async () => {
       const { page, errors, strangers } = await visit(browser, server.address, screen, scheme);

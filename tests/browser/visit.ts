@@ -24,6 +24,12 @@ export type Screen = keyof typeof screens;
 export const screensOf = (first: Screen): readonly Screen[] =>
   process.env['ROOTREACH_SCREENS'] === 'all' ? ['phone', 'desk'] : [first];
 
+type Look = readonly [Screen, 'light' | 'dark'];
+
+/** Screen and colour scheme of a long scenario: both pairs with `npm run test:all`, else the one that it names. */
+export const looksOf = (first: Look, second: Look): readonly Look[] =>
+  process.env['ROOTREACH_SCREENS'] === 'all' ? [first, second] : [first];
+
 /** The Chromium named by ROOTREACH_BROWSER. */
 export function startBrowser(): Promise<Browser> {
   const executablePath = process.env.ROOTREACH_BROWSER;

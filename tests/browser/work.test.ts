@@ -5,7 +5,7 @@ import ICAL from 'ical.js';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { serveFolder } from './static-server.js';
-import { axeViolations, type Screen, startBrowser, visit } from './visit.js';
+import { axeViolations, looksOf, startBrowser, visit } from './visit.js';
 
 const dist = process.env.ROOTREACH_PAGE ?? fileURLToPath(new URL('../../apps/map/dist', import.meta.url));
 
@@ -63,10 +63,7 @@ const validator = new HtmlValidate({ extends: ['html-validate:recommended', 'htm
 const OUTSIDE =
   /<script|<link|\bsrc="(?!data:)|url\((?!['"]?(?:data:|#))|@import|https?:\/\/(?!www\.w3\.org\/)/i;
 
-for (const [screen, scheme] of [
-  ['phone', 'light'],
-  ['desk', 'dark'],
-] as const satisfies readonly (readonly [Screen, string])[]) {
+for (const [screen, scheme] of looksOf(['phone', 'light'], ['desk', 'dark'])) {
   describe(`a filled tail on a ${screen}, ${scheme}`, () => {
     it('is replaced: seen, weighed, offered, handed out, and looked at again', async () => {
       const { page, errors, strangers } = await visit(browser, server.address, screen, scheme);
