@@ -27,6 +27,7 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', 'tests/installed/**'],
           testTimeout: 60_000,
+          hookTimeout: 60_000,
           // the core is pure: files may share its modules, which saves a minute of importing
           isolate: false,
         },

@@ -63,6 +63,7 @@ export { quantitiesOf } from './quantities/quantities-of.js';
 export { trenchVolumeM3 } from './quantities/trench-volume.js';
 export { fullTrenchWidthM } from './quantities/trench-width.js';
 export type { TextInput } from './read/parse-json.js';
+export { textOf } from './read/text-of.js';
 export { assumptionsOf } from './risk/assumptions.js';
 export { cautionsFor } from './risk/cautions.js';
 export type { RankOptions } from './risk/context.js';

@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { IssueDetail, Place, Severity } from '../model/issue.js';
 import type { Origin } from '../model/site.js';
 import type { IssueList } from '../read/issue-list.js';
+import { textOf } from '../read/text-of.js';
 import { yearOf } from '../units/calendar.js';
 import type { Properties } from './columns.js';
 import type { NamedQuantity } from './quantity-names.js';
@@ -65,7 +66,7 @@ export class PropertyReader {
 
   text(name: string): string | null {
     const value = this.values[name];
-    return value === undefined ? null : String(value);
+    return value === undefined ? null : textOf(value);
   }
 
   flag(name: string): boolean | null {
@@ -86,7 +87,7 @@ export class PropertyReader {
     if (year !== undefined) return year;
     this.report(
       'warning',
-      { code: 'bad-value', expected: 'an ISO date or a year', got: String(value) },
+      { code: 'bad-value', expected: 'an ISO date or a year', got: textOf(value) },
       `properties.${name}`,
     );
     return null;

@@ -20,6 +20,7 @@ import { isNotALiveTree } from '../names/not-live.js';
 import { resolveMaterial } from '../names/resolve-material.js';
 import { resolveSpecies } from '../names/resolve-species.js';
 import type { IssueList } from '../read/issue-list.js';
+import { textOf } from '../read/text-of.js';
 import {
   buildBarrier,
   buildDrain,
@@ -110,7 +111,7 @@ export class SiteBuilder {
   add(feature: Feature, file: string, index: number): void {
     const raw: Properties = feature.properties ?? {};
     const givenId = raw['id'] ?? feature.id ?? null;
-    const id = givenId === null || givenId === '' ? null : String(givenId);
+    const id = givenId === null || givenId === '' ? null : textOf(givenId);
     const place: Place = { file, index, feature: id, path: '' };
     const kind = this.kindOf(feature, raw, place);
     const needsShape = !(kind === 'finding' && feature.geometry === null);
@@ -144,7 +145,7 @@ export class SiteBuilder {
       this.issues.add({
         code: 'kind-unknown',
         severity: 'warning',
-        kind: String(given),
+        kind: textOf(given),
         place: { ...place, path: 'properties.kind' },
       });
       return null;

@@ -2,6 +2,7 @@ import type { Feature, FeatureCollection } from 'geojson';
 import type { Issue } from '../model/issue.js';
 import type { Site } from '../model/site.js';
 import { IssueList } from '../read/issue-list.js';
+import { textOf } from '../read/text-of.js';
 import { gate, ruleBrokenBy } from './gate.js';
 import { collectionIssues, countsOf, missingIssues, readSite, type SiteReading } from './read-site.js';
 import { SiteBuilder } from './site-builder.js';
@@ -97,7 +98,7 @@ export class SiteReader {
       // without an id of its own, what a feature is called hangs on those before it
       const given = feature.properties?.['id'] ?? feature.id ?? '';
       const kind = feature.properties?.['kind'] ?? found.part;
-      const name = `${String(kind)} ${String(given)}`;
+      const name = `${textOf(kind)} ${textOf(given)}`;
       if (kind !== null && (given === '' || taken.has(name))) return null;
       taken.add(name);
       all.push(found);

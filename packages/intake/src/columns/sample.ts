@@ -1,10 +1,10 @@
-import type { RawRow } from '../take/raw-table.js';
+import { cellOf, type RawRow } from '../take/raw-table.js';
 import { isMissing } from '../values/missing.js';
 import { sizeOf } from '../values/size.js';
 
 /** Values of a column that say something, from the rows sampled. */
 export function valuesOf(rows: readonly RawRow[], column: string): unknown[] {
-  return rows.map((row) => row.properties[column]).filter((value) => !isMissing(value));
+  return rows.map((row) => cellOf(row, column)).filter((value) => !isMissing(value));
 }
 
 /** Sizes in a column above nothing, lowest first; the middle of a class. */

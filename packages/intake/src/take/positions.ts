@@ -4,7 +4,7 @@ import { fromHexWkb } from '../positions/ewkb.js';
 import { projectionOf, type ToLonLat } from '../positions/projection.js';
 import { isMissing } from '../values/missing.js';
 import type { Reason } from './intake-report.js';
-import type { RawRow } from './raw-table.js';
+import { cellOf, type RawRow } from './raw-table.js';
 
 /** Degrees with a tenth of a millimetre: what lies behind is noise of the conversion. */
 const DECIMALS = 1e9;
@@ -17,8 +17,9 @@ const rounded = (degrees: number): number => Math.round(degrees * DECIMALS) / DE
 
 function parsed(text: string): Geometry | null {
   try {
-    const value = JSON.parse(text) as { type?: string; geometry?: Geometry };
-    return value.type === 'Feature' ? (value.geometry ?? null) : (value as unknown as Geometry);
+    const value = JSON.parse(text) as { type?: string; geometry?: unknown };
+    const shape = value.type === 'Feature' ? value.geometry : value;
+    return typeof shape === 'object' ? (shape as Geometry | null) : null;
   } catch {
     return null;
   }
@@ -39,17 +40,17 @@ export class Placing {
     return grid;
   }
 
-  private found({ properties, geometry }: RawRow): { geometry: Geometry; crs: string | null } | null {
+  private found(row: RawRow): { geometry: Geometry; crs: string | null } | null {
     const { position, crs } = this.map;
+    const { geometry } = row;
     if (position.from === 'geometry') return geometry === null ? null : { geometry, crs };
     if (position.from === 'none') return null;
     if (position.from === 'columns') {
-      const [x, y] = [properties[position.x], properties[position.y]];
+      const [x, y] = [cellOf(row, position.x), cellOf(row, position.y)];
       if (isMissing(x) || isMissing(y)) return null;
       return { geometry: { type: 'Point', coordinates: [Number(x), Number(y)] }, crs };
     }
-    const cell = properties[position.column];
-    if (typeof cell === 'object' && cell !== null) return { geometry: cell as Geometry, crs };
+    const cell = cellOf(row, position.column);
     if (typeof cell !== 'string') return null;
     if (position.from === 'geojson-cell') {
       const read = parsed(cell);

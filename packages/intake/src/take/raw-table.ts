@@ -1,3 +1,4 @@
+import { textOf } from '@rootreach/core';
 import type { Geometry } from 'geojson';
 
 /** One row or feature of somebody's file, as it stands there. */
@@ -18,4 +19,10 @@ export interface RawTable {
   readonly crs: string | null;
   /** Rows that could not be taken apart: number from 1, and why. */
   readonly broken: readonly { readonly row: number; readonly why: string }[];
+}
+
+/** The cell of a row; an object or a list in it as its JSON, since it may have a `toString` of its own. */
+export function cellOf({ properties }: RawRow, column: string): unknown {
+  const value = Object.hasOwn(properties, column) ? properties[column] : undefined;
+  return typeof value === 'object' && value !== null && !(value instanceof Date) ? textOf(value) : value;
 }

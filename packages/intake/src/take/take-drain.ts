@@ -6,7 +6,7 @@ import { METRES } from '../values/units.js';
 import { whenOf } from '../values/when.js';
 import type { Tally } from './intake-report.js';
 import { isNotInUse } from './not-in-use.js';
-import type { RawRow } from './raw-table.js';
+import { cellOf, type RawRow } from './raw-table.js';
 
 /** Words for water that is foul; storm drains are the default. */
 const FOUL =
@@ -23,7 +23,7 @@ export class DrainReader {
 
   private value(row: RawRow, field: DrainField): unknown {
     const use = this.map.columns[field];
-    const value = use === undefined ? undefined : row.properties[use.column];
+    const value = use === undefined ? undefined : cellOf(row, use.column);
     return isMissing(value) ? undefined : value;
   }
 

@@ -4,7 +4,7 @@ import { isMissing, isNoSize } from '../values/missing.js';
 import { isClass, metresOf, sizeOf } from '../values/size.js';
 import { whenOf } from '../values/when.js';
 import type { Tally } from './intake-report.js';
-import type { RawRow } from './raw-table.js';
+import { cellOf, type RawRow } from './raw-table.js';
 import { speciesOfCode } from './species-of-code.js';
 
 /** Trunks above this are flagged: few street trees are so thick, and most that are written so are slips (judgement). */
@@ -24,7 +24,7 @@ export class TreeReader {
 
   private value(row: RawRow, field: TreeField): unknown {
     const use = this.map.columns[field];
-    const value = use === undefined ? undefined : row.properties[use.column];
+    const value = use === undefined ? undefined : cellOf(row, use.column);
     return isMissing(value) ? undefined : value;
   }
 

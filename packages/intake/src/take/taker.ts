@@ -3,7 +3,7 @@ import type { GuessedMap } from '../columns/guess-map.js';
 import { isMissing } from '../values/missing.js';
 import { type IntakeReport, type Reason, Tally } from './intake-report.js';
 import { Placing } from './positions.js';
-import type { Format, RawRow } from './raw-table.js';
+import { cellOf, type Format, type RawRow } from './raw-table.js';
 import { SharedPositions } from './shared-positions.js';
 import { DrainReader } from './take-drain.js';
 import { TreeReader } from './take-tree.js';
@@ -53,9 +53,9 @@ export class Taker {
   }
 
   /** An id that nothing in this file has; null where the same thing came twice. */
-  private idOf({ properties }: RawRow, geometry: Geometry): string | null {
+  private idOf(row: RawRow, geometry: Geometry): string | null {
     const use = this.guessed.map.columns.id;
-    const given = use === undefined ? undefined : properties[use.column];
+    const given = use === undefined ? undefined : cellOf(row, use.column);
     // an id of 0 is an empty cell of a database
     if (isMissing(given) || given === 0 || given === '0') return this.claim(`row-${this.rows}`);
     const id = String(given).trim();
