@@ -1,7 +1,8 @@
-// The built page behind the plainest of web servers.
+// The built page behind the plainest of web servers: files, packed for browsers that take them so.
 import { readFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { extname, join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 
 const TYPES = {
   '.html': 'text/html; charset=utf-8',
@@ -17,8 +18,13 @@ export async function serveDist(folder) {
     const name = pathname === '/' ? 'index.html' : pathname.slice(1);
     readFile(join(folder, name)).then(
       (body) => {
-        response.writeHead(200, { 'content-type': TYPES[extname(name)] ?? 'application/octet-stream' });
-        response.end(body);
+        const type = TYPES[extname(name)];
+        const packs = type !== undefined && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
+        response.writeHead(200, {
+          'content-type': type ?? 'application/octet-stream',
+          ...(packs ? { 'content-encoding': 'gzip' } : {}),
+        });
+        response.end(packs ? gzipSync(body) : body);
       },
       () => response.writeHead(404).end(),
     );

@@ -66,6 +66,7 @@ async function start(): Promise<void> {
   await startSpeaking();
   state.switchedUnits.value = readHash(location.hash).units;
   const page = document.getElementById('page');
+  page?.replaceChildren();
   if (page) render(<Page opener={desk.opener} />, page);
   listenToKeys();
   await openFirst(desk);
