@@ -49,6 +49,12 @@ describe('page', () => {
   it('takes the stretch asked for, and says what there is where there is none', async () => {
     const { out } = await call(['page', CORNER_LOT, '--segment', 'collector/3']);
     expect(out).toContain('west collector');
+    const line = await call(['page', CORNER_LOT, '--segment', 'collector', '--json']);
+    const ranked = await call(['rank', CORNER_LOT, '--json', '--top', '35']);
+    const worst = (JSON.parse(ranked.out) as { segments: { id: string; drainId: string }[] }).segments.find(
+      ({ drainId }) => drainId === 'collector',
+    );
+    expect((JSON.parse(line.out) as { segment: { id: string } }).segment.id).toBe(worst?.id);
     const wrong = await call(['page', CORNER_LOT, '--segment', 'collector/99']);
     expect(wrong.code).toBe(2);
     expect(wrong.err).toMatch(/there is no segment 'collector\/99'; nearest: /);

@@ -64,7 +64,10 @@ export const explainCommand: Command = {
   usage: 'rootreach explain FILE... [--segment ID] [options]',
   examples: ['rootreach explain yard.geojson --segment main/4', 'rootreach explain yard.geojson'],
   options: {
-    segment: { value: 'ID', text: 'which, as rank names it, such as main/4; the worst one if not given' },
+    segment: {
+      value: 'ID',
+      text: 'which, as rank names it, such as main/4, or a line for its worst; the worst of all if not given',
+    },
     ...scoringOptions,
     ...modelOption,
     ...siteOptions,

@@ -124,7 +124,10 @@ export const pageCommand: Command = {
     'rootreach page yard.geojson --segment main/4 --crew --choice replace-heavier --out crew.html',
   ],
   options: {
-    segment: { value: 'ID', text: 'which, as rank names it, such as main/4; the worst one if not given' },
+    segment: {
+      value: 'ID',
+      text: 'which, as rank names it, such as main/4, or a line for its worst; the worst of all if not given',
+    },
     crew: { value: null, text: "the crew's sheet instead of the owner's page" },
     choice: {
       value: 'ID',
