@@ -18,7 +18,8 @@ const farIn = (units: Units, km: number): string =>
 
 /**
  * What is wrong and what was done about it, for every code, in one place.
- * @param units Lengths in feet and inches or in metres.
+ * @param issue from a reading or a result.
+ * @param units lengths in feet and inches or in metres.
  */
 export function wordIssue(issue: Issue, units: Units = 'metric'): string {
   const length = (m: number): string => lengthIn(units, m);

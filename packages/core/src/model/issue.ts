@@ -10,6 +10,7 @@ export interface Place {
   readonly path: string;
 }
 
+/** How much an issue matters; see `Issue`. */
 export type Severity = 'error' | 'warning' | 'notice';
 
 /** Why a finding has no place on the lines. */
@@ -80,6 +81,7 @@ export type IssueDetail =
   /** Stands for issues of one kind that are not listed one by one. */
   | { readonly code: 'more-of-the-same'; readonly of: string; readonly count: number };
 
+/** Name of one kind of issue: what a program tells issues apart by. */
 export type IssueCode = IssueDetail['code'];
 
 /** Something that was missing and had to be taken as given. */

@@ -1,6 +1,7 @@
 import type { Cited } from '../sources/cited.js';
 import type { Pascals } from '../units/quantity.js';
 
+/** What a pipe is made of, as the table of pipes knows it; `unknown` for anything else. */
 export type MaterialKey =
   | 'hdpe-corrugated'
   | 'hdpe-corrugated-heavy'

@@ -12,6 +12,7 @@ export interface NewRoute {
   readonly pipe: RoutePipe;
 }
 
+/** What choices are weighed with. Only the date is needed. */
 export interface DecideOptions {
   /** ISO date that the choice is for. */
   readonly asOf: string;

@@ -17,6 +17,7 @@ export interface Offer {
   readonly quantities: readonly Quantity[];
 }
 
+/** What an offer is for, and what it is priced by: the invented demo list where no prices are given. */
 export interface QuoteOptions {
   readonly asOf: string;
   readonly site: { readonly name: string | null; readonly invented: boolean };
@@ -43,6 +44,8 @@ function inOrder({ choices, recommended, runnerUp }: DecideResult): Choice[] {
 /**
  * Repairs to offer: those named, else the recommended one, the runner-up and the next by present value. To leave a
  * line as it is takes no quote.
+ * @param decided as `decide` gives it.
+ * @param ids of the choices wanted.
  */
 export function offersOfChoices(decided: DecideResult, ids?: readonly ChoiceId[]): Offer[] {
   const offered = inOrder(decided).filter(({ possible, quantities }) => possible && quantities.length > 0);
@@ -53,7 +56,11 @@ export function offersOfChoices(decided: DecideResult, ids?: readonly ChoiceId[]
   return within.slice(0, MOST_OFFERS).map(offerOf);
 }
 
-/** Routes to offer, as they were planned. */
+/**
+ * Routes to offer, as they were planned.
+ * @param result as `planRoute` gives it.
+ * @param units that texts are worded in.
+ */
 export const offersOfRoutes = ({ alternatives }: RouteResult, units: QuantityUnits = 'metric'): Offer[] =>
   alternatives.slice(0, MOST_OFFERS).map(({ id, name, lengthM, bends, priced }) => ({
     id,
@@ -72,7 +79,11 @@ function datesOf({ dated }: PriceList): string | null {
   return dated.from === dated.to ? dated.from : `${dated.from} to ${dated.to}`;
 }
 
-/** Prices offers side by side, each with its quantity list. Money is decimal text, rounded as in `priceQuantities`. */
+/**
+ * Prices offers side by side, each with its quantity list. Money is decimal text, rounded as in `priceQuantities`.
+ * @param offers up to three.
+ * @param options the date, the site, and the prices.
+ */
 export function quoteOf(offers: readonly Offer[], options: QuoteOptions): QuoteResult {
   const list = options.prices ?? demoPrices();
   const { margin = 0, tax = 0, taxOn = 'all' } = options.terms ?? {};

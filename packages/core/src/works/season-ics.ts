@@ -81,6 +81,8 @@ function eventOf(look: SeasonLook, asOfMs: number, units: SeasonUnits): string[]
  * The season as a calendar file (RFC 5545): one all-day event a look, on its day or on the first of the month it is
  * due. Ids stay the same and the sequence rises with the date of the season, so that a later file moves the events
  * of an earlier one.
+ * @param season as `seasonOf` gives it.
+ * @param units feet or metres in the texts.
  * @throws RangeError where the season's date is none.
  */
 export function seasonIcs({ asOf, looks }: SeasonResult, units: SeasonUnits): string {

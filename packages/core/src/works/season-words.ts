@@ -7,7 +7,11 @@ const along = (lengthM: number, units: SeasonUnits): string =>
   units === 'us' ? String(Math.round(toFeet(lengthM))) : lengthM.toFixed(1);
 const unitOf = (units: SeasonUnits): string => (units === 'us' ? 'ft' : 'm');
 
-/** `push from basin B1, downstream, to 62 ft; expect it at 55 to 62 ft`. */
+/**
+ * `push from basin B1, downstream, to 62 ft; expect it at 55 to 62 ft`.
+ * @param look of a season.
+ * @param units feet or metres.
+ */
 export function wordLook({ fromName, direction, toM, expectM }: SeasonLook, units: SeasonUnits): string {
   const [from, to] = expectM;
   const push = `push from ${fromName}, ${direction}, to ${along(toM, units)} ${unitOf(units)}`;

@@ -24,8 +24,10 @@ export type DrainField =
   | 'condition'
   | 'carries'
   | 'street';
+/** What a column of a tree or pipe table can mean. */
 export type Field = TreeField | DrainField;
 
+/** The column that holds something, by its name in the file. */
 export interface ColumnUse {
   readonly column: string;
   /** Unit of bare numbers in it. */

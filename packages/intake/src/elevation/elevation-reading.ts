@@ -19,6 +19,7 @@ export interface ElevationOptions {
   };
 }
 
+/** Unit of heights in a file: metre, international foot, or U.S. survey foot. */
 export type HeightUnit = 'm' | 'ft' | 'us-ft';
 
 /** Why a file gives no grid. */
@@ -38,6 +39,7 @@ export type ElevationFault =
   /** No cell has a height. */
   | 'no-heights';
 
+/** A grid of ground heights with how it was read, or what is wrong with the file. */
 export type ElevationReading =
   | {
       readonly kind: 'grid';

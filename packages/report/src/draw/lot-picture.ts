@@ -17,6 +17,7 @@ import { limitCircles, rootWash, treeMarks, washes } from './lot-trees.js';
 import { type View, viewOf, type Xy } from './view.js';
 import { drawnEllipse } from './wobble.js';
 
+/** What the plan of a lot is drawn from. */
 export interface LotPictureInput {
   readonly site: Site;
   readonly result: RankResult;

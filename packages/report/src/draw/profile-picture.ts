@@ -12,6 +12,7 @@ const LEFT = 14;
 const GROUND = 66;
 const DEEP = 128;
 
+/** What the side view of a line is drawn from. */
 export interface ProfilePictureInput {
   readonly result: RankResult;
   readonly line: LineResult;
