@@ -1,6 +1,6 @@
 import ts from 'typescript';
-import { describe, expect, it } from 'vitest';
-import { type Exported, exportsOf, packages, programOfDoors } from './public-door.js';
+import type { Exported } from './exports.js';
+import { isPrivate } from './is-private.js';
 
 /** A function, method or constructor that somebody outside can call. */
 interface Callable {
@@ -13,10 +13,6 @@ const NAMED_UNIT = /(M|M2|M3|Mm|MPa|Years|Ratio|PerHour|Ms|M3s|Share)$/;
 /** Words that say what a bare number counts or measures. */
 const SAID_UNIT =
   /\b(metres?|millimetres?|centimetres?|feet|inch(es)?|gallons?|litres?|degrees?|years?|hours?|a second|station|ratio|share|counts?|how many|number|no more|row|seed|0 to 1|horizontal to vertical)\b/;
-
-const isPrivate = (node: ts.Node): boolean =>
-  ts.canHaveModifiers(node) &&
-  (ts.getModifiers(node) ?? []).some(({ kind }) => kind === ts.SyntaxKind.PrivateKeyword);
 
 function callablesOf({ name, declaration }: Exported): Callable[] {
   if (ts.isFunctionDeclaration(declaration)) return [{ name, node: declaration }];
@@ -87,21 +83,9 @@ function gapsOf({ name, node }: Callable, checker: ts.TypeChecker): string[] {
   return gaps;
 }
 
-describe.each(packages)('what @rootreach/%s exports', (name) => {
-  const checker = programOfDoors().getTypeChecker();
-  const exported = exportsOf(name);
-
-  it('has a text of its own on every name', () => {
-    expect(exported.length).toBeGreaterThan(10);
-    const bare = exported
-      .filter(({ symbol }) => ts.displayPartsToString(symbol.getDocumentationComment(checker)).trim() === '')
-      .map((one) => one.name);
-    expect(bare).toEqual([]);
-  });
-
-  it('says of every function what goes in, what comes out, in which unit, and what it throws', () => {
-    const callables = exported.flatMap(callablesOf);
-    expect(callables.length).toBeGreaterThan(5);
-    expect(callables.flatMap((one) => gapsOf(one, checker))).toEqual([]);
-  });
-});
+/** What the texts beside all that can be called of one exported name leave unsaid. */
+export function textGaps(exported: Exported, checker: ts.TypeChecker): string[] {
+  const text = ts.displayPartsToString(exported.symbol.getDocumentationComment(checker)).trim();
+  const own = text === '' ? [`${exported.name}: no text of its own`] : [];
+  return [...own, ...callablesOf(exported).flatMap((one) => gapsOf(one, checker))];
+}

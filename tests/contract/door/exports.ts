@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import ts from 'typescript';
-import { root } from './source-files.js';
+import { root } from '../../house/source-files.js';
 
 /** Packages that others build on, each with one door. */
 export const packages = ['core', 'intake', 'report'] as const;
@@ -16,7 +16,7 @@ export function programOfDoors(): ts.Program {
     target: ts.ScriptTarget.ES2022,
     module: ts.ModuleKind.NodeNext,
     moduleResolution: ts.ModuleResolutionKind.NodeNext,
-    lib: ['lib.es2023.d.ts', 'lib.dom.d.ts'],
+    lib: ['lib.es2023.d.ts'],
     strict: true,
     exactOptionalPropertyTypes: true,
     skipLibCheck: true,
