@@ -20,7 +20,7 @@ export function programOfDoors(): ts.Program {
     strict: true,
     exactOptionalPropertyTypes: true,
     skipLibCheck: true,
-    customConditions: ['source'],
+    customConditions: ['rootreach-source'],
     types: [],
     noEmit: true,
   });
