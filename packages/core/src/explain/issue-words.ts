@@ -1,8 +1,7 @@
 import type { Issue } from '../model/issue.js';
+import type { Units } from '../model/site.js';
 import { toFeet, toInches } from '../units/length.js';
 import { wordMisplaced } from './misplaced-words.js';
-
-type Units = 'us' | 'metric';
 
 /** Whole from ten up: what a tape shows. */
 const bare = (value: number): string => value.toFixed(1).replace(/^(\d{2,})\.0$/, '$1');

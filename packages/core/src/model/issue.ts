@@ -35,6 +35,7 @@ export type Misplaced =
  */
 export type Issue = { readonly severity: Severity; readonly place: Place } & IssueDetail;
 
+/** What an issue says beyond its place and severity: one shape for each code. */
 export type IssueDetail =
   | { readonly code: 'not-json'; readonly reason: string }
   | { readonly code: 'not-geojson'; readonly rule: string }

@@ -139,6 +139,9 @@ export interface Level {
   readonly elevationM: number;
 }
 
+/** What lengths are said in: feet and inches, or metres. */
+export type Units = 'us' | 'metric';
+
 /** The soil of the site; loam is what the relations are scaled to. */
 export type Soil = 'sand' | 'loam' | 'clay';
 /** Which rule draws the protection circle round a tree. */
@@ -154,7 +157,7 @@ export interface Site {
   readonly name: string | null;
   /** True where the file says that the site is invented. */
   readonly invented: boolean;
-  readonly units: 'us' | 'metric' | null;
+  readonly units: Units | null;
   readonly soil: Soil | null;
   readonly biome: string | null;
   readonly protection: ProtectionRule;

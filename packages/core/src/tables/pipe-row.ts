@@ -19,6 +19,7 @@ export type MaterialKey =
   | 'brick'
   | 'unknown';
 
+/** How pieces of pipe are joined, as the table of joints knows it. */
 export type JointKey =
   | 'none'
   | 'snap'
@@ -30,6 +31,7 @@ export type JointKey =
   | 'open'
   | 'welded';
 
+/** One size that a pipe is made in. */
 export interface PipeSize {
   readonly nominalIn: number;
   readonly nominalMm: number;
@@ -39,6 +41,7 @@ export interface PipeSize {
   readonly stiffness?: Cited<Pascals>;
 }
 
+/** One pipe of the table, each value with its source. */
 export interface PipeRow {
   readonly key: MaterialKey;
   /** Plain name for people: `clay tile`, `thin-wall PVC`. */
@@ -63,6 +66,7 @@ export interface PipeRow {
   readonly assumedAgeYears: Cited<number>;
 }
 
+/** One kind of joint of the table. */
 export interface JointRow {
   readonly key: JointKey;
   readonly name: string;

@@ -31,7 +31,7 @@ function positive(value: number, name: string): void {
 
 /**
  * Flow, m3/s, and velocity, m/s, of a round pipe running full by Manning's formula.
- * @param insideDiameter metres.
+ * @param insideDiameter metres, as `fromInches` or `fromMillimetres` give them.
  * @param slopeRatio fall, metre per metre.
  * @param n Manning's roughness, a number such as 0.009 for smooth plastic.
  * @throws RangeError for a value that is not above 0.
@@ -62,7 +62,7 @@ export function relativeFlow(depthRatio: number): RelativeFlow {
 
 /**
  * Flow, m3/s, and velocity, m/s, of a round pipe running part full by Manning's formula, n the same at all depths.
- * @param insideDiameter metres.
+ * @param insideDiameter metres, as `fromInches` or `fromMillimetres` give them.
  * @param slopeRatio fall, metre per metre.
  * @param n Manning's roughness, a number such as 0.009 for smooth plastic.
  * @param depthRatio depth of the water over the inside diameter, 0 to 1.

@@ -3,10 +3,11 @@ import type { PriceList, PriceTerms } from '../model/prices.js';
 import type { Quantity } from '../model/quantity.js';
 import type { QuoteOption, QuoteResult } from '../model/quote.js';
 import type { RouteResult } from '../model/route.js';
+import type { Units } from '../model/site.js';
 import type { Choice, ChoiceId, DecideResult } from '../model/works.js';
 import { demoPrices } from '../prices/demo-prices.js';
 import { priceQuantities } from '../prices/price-quantities.js';
-import { alongWords, type QuantityUnits } from '../quantities/wording.js';
+import { alongWords } from '../quantities/wording.js';
 
 /** Something that can be offered: what is done, and what it takes. */
 export interface Offer {
@@ -61,7 +62,7 @@ export function offersOfChoices(decided: DecideResult, ids?: readonly ChoiceId[]
  * @param result as `planRoute` gives it.
  * @param units that texts are worded in.
  */
-export const offersOfRoutes = ({ alternatives }: RouteResult, units: QuantityUnits = 'metric'): Offer[] =>
+export const offersOfRoutes = ({ alternatives }: RouteResult, units: Units = 'metric'): Offer[] =>
   alternatives.slice(0, MOST_OFFERS).map(({ id, name, lengthM, bends, priced }) => ({
     id,
     name,

@@ -1,6 +1,6 @@
 import type { Unit } from '../values/units.js';
 
-/** What a column can mean. */
+/** What a column of a tree table can mean. */
 export type TreeField =
   | 'id'
   | 'genus'
@@ -14,6 +14,7 @@ export type TreeField =
   | 'height'
   | 'condition'
   | 'planted';
+/** What a column of a pipe table can mean. */
 export type DrainField =
   | 'id'
   | 'name'

@@ -1,6 +1,4 @@
-import type { ElevationGrid } from '@rootreach/core';
-
-type LonLat = readonly [lon: number, lat: number];
+import type { ElevationGrid, LonLat } from '@rootreach/core';
 
 /** What is not in the file, or wanted otherwise than it says. */
 export interface ElevationOptions {

@@ -1,3 +1,4 @@
+import type { Units } from '@rootreach/core';
 import {
   fromFeet,
   type LonLat,
@@ -23,7 +24,7 @@ export interface LotPictureInput {
   readonly result: RankResult;
   /** The stretch to mark; none if not given. */
   readonly segment?: SegmentResult;
-  readonly units: 'us' | 'metric';
+  readonly units: Units;
   readonly words: Words;
   /** Least and greatest height in the drawing's own pixels, 560 wide. */
   readonly heights?: { readonly least: number; readonly most: number };
@@ -166,7 +167,7 @@ function fittingNames(view: View, { site, segment, close }: LotPictureInput, roo
 }
 
 /** A length that fits, in whole tens or fives. */
-function scaleBar(view: View, units: 'us' | 'metric', room: LabelRoom): Markup[] {
+function scaleBar(view: View, units: Units, room: LabelRoom): Markup[] {
   const steps = units === 'us' ? [5, 10, 20, 30, 50, 100] : [1, 2, 5, 10, 20, 50];
   const most = 110 / view.scale;
   const fits = steps.filter((step) => (units === 'us' ? fromFeet(step) : step) <= most);

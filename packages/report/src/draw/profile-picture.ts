@@ -1,4 +1,4 @@
-import type { LineResult, RankResult, SegmentResult } from '@rootreach/core';
+import type { LineResult, RankResult, SegmentResult, Units } from '@rootreach/core';
 import { toFeet } from '@rootreach/core';
 import { el, type Markup, text } from '../markup/markup.js';
 import { small } from '../say/lengths.js';
@@ -17,7 +17,7 @@ export interface ProfilePictureInput {
   readonly result: RankResult;
   readonly line: LineResult;
   readonly segment?: SegmentResult;
-  readonly units: 'us' | 'metric';
+  readonly units: Units;
   readonly words: Words;
   /** Name of a tree as it is to stand over the line. */
   readonly nameOf: (treeId: string) => string;
