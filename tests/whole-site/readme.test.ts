@@ -2,7 +2,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { call, here } from '../cli/call.js';
+import { call, callOn, here } from '../cli/call.js';
 
 const readme = readFileSync(here('README.md'), 'utf8');
 /** What the README shows: a command and what it prints, `...` for what is left out. */
@@ -49,5 +49,12 @@ describe('the README', () => {
       expect(at, `not printed:\n${part}\n\nbut:\n${printed.slice(from)}`).toBeGreaterThanOrEqual(0);
       from = at + part.length;
     }
+  });
+
+  it('has a whole site file, small, that reads without an issue', async () => {
+    const [, site = ''] = /^```json\n([\s\S]*?)^```$/m.exec(readme) ?? [];
+    const { code, out } = await callOn(site, 'check');
+    expect(out).toContain('Nothing wrong was found.');
+    expect(code).toBe(0);
   });
 });
