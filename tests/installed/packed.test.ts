@@ -53,6 +53,17 @@ describe('the packed packages in a project of their own', () => {
     expect(node(write('example.mjs', example?.code ?? ''), root)).toBe(shown?.code);
   });
 
+  it('run what the guide to own rates, weights and rules shows', () => {
+    const blocks = codeBlocks(readFileSync(join(project.packageFolder('core'), 'README.md'), 'utf8'));
+    const programs = blocks.flatMap(({ language, code }, i) =>
+      language === 'js' ? [{ code, shown: blocks[i + 1]?.code }] : [],
+    );
+    expect(programs).toHaveLength(3);
+    programs.forEach(({ code, shown }, i) => {
+      expect(node(write(`guide-${i}.mjs`, code), root)).toBe(shown);
+    });
+  });
+
   it('hold types that a strict program compiles with, as the READMEs use them', () => {
     const given = 'declare const treesText: string, linesText: string, text: string, bytes: Uint8Array;\n';
     const files = LIBRARIES.flatMap((name) =>

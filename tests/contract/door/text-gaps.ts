@@ -5,7 +5,7 @@ import { isPrivate } from './is-private.js';
 /** A function, method or constructor that somebody outside can call. */
 interface Callable {
   readonly name: string;
-  readonly node: ts.SignatureDeclaration & { readonly body?: ts.Node };
+  readonly node: ts.SignatureDeclaration & { readonly body?: ts.Node | undefined };
 }
 
 /** Endings of names that carry their unit. */
