@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { CAMPUS, CORNER_LOT, call, callOn, here } from './call.js';
 import { smallSite } from './small-site.js';
@@ -17,6 +17,10 @@ describe('files that are wrong on purpose', () => {
   const files = readdirSync(here('data/bad'));
 
   it('are there, one for each fault', () => {
+    const model = readFileSync(here('packages/core/src/model/issue.ts'), 'utf8');
+    const codes = [...model.matchAll(/readonly code: '([\w-]+)'/g)].map(([, code]) => `${code}.geojson`);
+    // it stands for many of another code
+    expect([...files, 'more-of-the-same.geojson'].sort()).toEqual(codes.sort());
     expect(files.length).toBeGreaterThan(35);
   });
 

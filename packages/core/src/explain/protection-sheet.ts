@@ -117,7 +117,9 @@ function sheetTree(scene: RouteScene, line: Polyline, harm: TreeHarm): SheetTree
 
 /**
  * The sheet for a crew that digs one route: which trees, how near, which stretches by hand, with an arborist or bored.
+ * @param site the one that the route was planned on.
  * @param request the one that the route was planned with.
+ * @param route one alternative of the plan.
  * @throws RangeError for a request that makes no sense.
  */
 export function protectionSheet(site: Site, request: RouteRequest, route: RouteAlternative): ProtectionSheet {

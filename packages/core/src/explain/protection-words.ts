@@ -90,7 +90,11 @@ function stretchLine(stretch: SheetStretch, sheet: ProtectionSheet, { span }: Sh
   return `${span(stretch.fromM, stretch.toM)}: ${WAYS[stretch.way]}; ${names.join(', ')}`;
 }
 
-/** The sheet in words: trees, stretches, who is called, what is not cut, permits, and the cautions. */
+/**
+ * The sheet in words: trees, stretches, who is called, what is not cut, permits, and the cautions.
+ * @param sheet as `protectionSheet` gives it.
+ * @param numbers how the reader's page writes metres.
+ */
 export function wordProtectionSheet(sheet: ProtectionSheet, numbers: SheetNumbers): SheetSection[] {
   const cautions = { title: 'Before you dig', lines: plain(...sheet.cautions.map(({ text }) => text)) };
   const none = 'None near the trench. Stop and ask if you meet roots all the same.';

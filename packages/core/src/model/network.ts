@@ -8,6 +8,7 @@ export interface NetworkSource {
   readonly basin?: boolean;
 }
 
+/** Where water may leave a network: a place in plane metres. */
 export interface NetworkOutlet {
   readonly id: string;
   readonly x: number;

@@ -74,6 +74,7 @@ export type NoSharedRoute =
       readonly remedies: readonly FallRemedy[];
     };
 
+/** New lines that share trenches, or why there are none. Plain JSON. */
 export interface SharedRouteResult {
   readonly schema: 1;
   readonly asOf: string;

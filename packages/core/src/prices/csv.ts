@@ -3,6 +3,7 @@ const FORMULA_START = /^[=+\-@\t\r\n＝＋－＠]/u;
 /** What has to stand between quotes; semicolons and tabs too, since some spreadsheets split there. */
 const NEEDS_QUOTES = /[",;\t\r\n]/;
 
+/** What one cell of a table to be written may hold; null leaves it empty. */
 export type CsvCell = string | number | null;
 
 function cellText(cell: CsvCell): string {

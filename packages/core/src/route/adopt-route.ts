@@ -16,6 +16,7 @@ export interface AdoptedFeature {
     | { readonly type: 'Point'; readonly coordinates: readonly number[] };
 }
 
+/** How an adopted route is called, and where it has no holes. */
 export interface AdoptOptions {
   /** Id of the line; with several parts `-2` and so on is put behind it. */
   readonly id: string;
@@ -60,6 +61,10 @@ const fittingFeature = (fitting: Fitting, id: string, drain: string): AdoptedFea
 /**
  * An alternative as features of a site file: its line, in parts where it is solid past trees, and its bends. The day
  * it would be finished stands for its installation.
+ * @param site the one that it was planned on.
+ * @param request the one that it was planned with.
+ * @param alternative its path, from the upper end.
+ * @param options how it is called.
  * @throws RangeError for a request that makes no sense.
  */
 export function adoptRoute(

@@ -151,6 +151,8 @@ export function evaluatePath(scene: RouteScene, points: readonly Point[], aim: R
 
 /**
  * Everything about a route that somebody drew: the same figures as for one that was planned, and what it breaks.
+ * @param site as read.
+ * @param request what was asked for; its ends are those of the path.
  * @param path from the upper end, in degrees.
  * @throws RangeError for a path without length, or a request that makes no sense.
  */

@@ -14,6 +14,7 @@ import { pointOf } from './scene-ends.js';
 import { forgiving, IN_HAND_M, searchFallOf } from './scene-fall.js';
 import type { Weights } from './scene-weights.js';
 
+/** For a search that somebody waits for: how far it is, and whether to go on. */
 export interface PlanOptions {
   /** Told how much is done, 0 to 1. */
   readonly onProgress?: (share: number) => void;
@@ -191,6 +192,9 @@ function onlyForward(tell: PlanOptions['onProgress']): (share: number) => void {
 /**
  * Plans a new line from a source to the cheapest of its outlets: around what may not be entered, by what digging, root
  * trouble and harm to trees are worth, with fall, cover and depth where ground levels are known.
+ * @param site as read; its levels and obstacles count.
+ * @param request from where, to where, with which pipe.
+ * @param options for somebody who waits.
  * @returns alternatives that truly differ; none, with the reason, where there is no way.
  * @throws RangeError for a request that makes no sense or names what the site does not have.
  */

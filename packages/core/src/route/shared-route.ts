@@ -17,6 +17,7 @@ import { type Chosen, type SharedEnds, withFall } from './shared-fall.js';
 import { type SharedPrices, type SizeFor, sharedPrices } from './shared-prices.js';
 import { stretchesOf } from './stretches.js';
 
+/** How shared pipe is sized, and whether to go on. */
 export interface SharedRouteOptions {
   /** The pipe for an area; the pipe asked for, whatever the area, where not given. Never smaller as the area grows. */
   readonly sizeFor?: SizeFor;
@@ -136,6 +137,9 @@ function assumptionsOf(scene: RouteScene, options: SharedRouteOptions): Assumpti
  * Lines from several sources to one or more outlets of a site, sharing trenches where that is cheaper, shared pipe
  * sized downstream, all falling to their outlet. Where the shared lines cannot fall but separate ones can, those are
  * given; where neither can, `none` says by how much, where, and what would help.
+ * @param site as read; its levels and obstacles count.
+ * @param request from where, to where, with which pipe.
+ * @param options how pipe grows with what it serves.
  * @throws RangeError for a request that makes no sense or names what the site does not have.
  */
 export function planSharedRoute(

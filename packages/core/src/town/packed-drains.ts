@@ -42,6 +42,7 @@ export interface PackedDrains {
   readonly names: Texts;
 }
 
+/** Buffers of the columns, to be handed over without copying. */
 export const buffersOfDrains = (d: PackedDrains): ArrayBufferLike[] =>
   [d.points, d.ends, d.feature, d.kind, d.numbers].map((column) => column.buffer);
 
@@ -104,6 +105,7 @@ export function packDrains(drains: readonly Drain[]): PackedDrains {
   };
 }
 
+/** The lines of a whole town as columns; ids and names stay in the pieces that they came in. */
 export interface TownDrains extends Omit<PackedDrains, 'ids' | 'names'> {
   readonly ids: readonly Texts[];
   readonly names: readonly Texts[];
@@ -150,7 +152,11 @@ export function joinDrains(
   };
 }
 
-/** Points of one line. */
+/**
+ * Places of one line, degrees, as drawn.
+ * @param drains columns of a town or of a piece of it.
+ * @param i number of the line in them.
+ */
 export function pathIn({ points, ends }: Pick<TownDrains, 'points' | 'ends'>, i: number): LonLat[] {
   const from = i === 0 ? 0 : (ends[i - 1] as number);
   const to = ends[i] as number;

@@ -18,6 +18,7 @@ export interface TownPart {
   readonly byBandM: Readonly<Record<Band, number>>;
 }
 
+/** What one square of a town has to expect. */
 export interface TownCell extends TownPart {
   /** Corners of the square, degrees. */
   readonly west: number;
@@ -72,7 +73,11 @@ function sumBy(scored: ScoredSite, keyOf: (line: number) => string): Map<string,
   return sums;
 }
 
-/** What each pipe material has to expect, most first. */
+/**
+ * What each pipe material has to expect, most first.
+ * @param scored the town as scored.
+ * @param drains its lines.
+ */
 export function townByMaterial(scored: ScoredSite, { kind, kinds }: TownDrains): TownPart[] {
   const material = (line: number) => kinds[kind[line] as number]?.material ?? 'unknown';
   return [...sumBy(scored, material)]
@@ -80,7 +85,12 @@ export function townByMaterial(scored: ScoredSite, { kind, kinds }: TownDrains):
     .sort(byExpected);
 }
 
-/** Squares of a town with the lines whose middle point lies in them, most expected entries first. */
+/**
+ * Squares of a town with the lines whose middle point lies in them, most expected entries first.
+ * @param scored the town as scored.
+ * @param drains its lines.
+ * @param cellM side of a square, metres.
+ */
 export function townByCell(scored: ScoredSite, drains: TownDrains, cellM: number): TownCell[] {
   if (drains.count === 0) return [];
   const [lon, lat] = pathIn(drains, 0)[0] ?? [0, 0];
@@ -112,7 +122,11 @@ export function townByCell(scored: ScoredSite, drains: TownDrains, cellM: number
     .sort(byExpected);
 }
 
-/** Entries that the trees of each kind bring, most first. */
+/**
+ * Entries that the trees of each kind bring, most first.
+ * @param town as joined.
+ * @param blocks the scores of all its lines.
+ */
 export function townBySpecies(
   town: Town,
   blocks: readonly TownBlock[],

@@ -103,6 +103,7 @@ const level = z.looseObject({ id: idText, ...each(quantities.elevation, z.number
 /** What the properties of each kind of feature may hold; other properties pass untouched. */
 export const featureSchemas = { tree, drain, fitting, finding, obstacle, barrier, level } as const;
 
+/** What a feature of the site file can be: its `kind`. */
 export type FeatureKind = keyof typeof featureSchemas;
 
 /** Collection member `rootreach`. */

@@ -22,6 +22,8 @@ export interface SizeBasis {
 /**
  * Smallest nominal size, metres, that carries the rain of an area running full, at the rough end of Manning's n; the
  * largest of the pipe's table where none is enough.
+ * @param areaM2 that drains into the pipe.
+ * @param basis the pipe, its fall and the rain.
  * @throws RangeError for values outside what they can be.
  */
 export function sizeForArea(areaM2: number, basis: SizeBasis): number {

@@ -8,7 +8,12 @@ const RUNOFF = 1;
 
 /**
  * Sizes of a shared route's pipes by the rain that the site gives, at the least fall they may be laid with and not below
- * the pipe asked for; null where the site says nothing of rain, which is never made up.
+ * the pipe asked for.
+ * @param site its rain counts.
+ * @param pipe the one asked for.
+ * @param limits the least fall is taken from them.
+ * @returns nominal size, metres, by area served, square metres; null where the site says nothing of rain, which is
+ * never made up.
  */
 export function sizesByRain(
   site: Pick<Site, 'rainMmPerHour'>,

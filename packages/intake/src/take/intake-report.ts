@@ -52,6 +52,7 @@ export const fate: Readonly<Record<Reason, 'aside' | 'assumed' | 'note'>> = {
   'position-shared': 'note',
 };
 
+/** How many rows one thing happened to, with the first few of them. */
 export interface ReportEntry {
   readonly reason: Reason;
   readonly count: number;
@@ -59,6 +60,7 @@ export interface ReportEntry {
   readonly examples: readonly string[];
 }
 
+/** What became of the rows of one table: none is lost without a word. */
 export interface IntakeReport {
   readonly file: string;
   readonly format: Format;

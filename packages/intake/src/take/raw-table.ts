@@ -7,6 +7,7 @@ export interface RawRow {
   readonly geometry: Geometry | null;
 }
 
+/** What kind of file a table came from. */
 export type Format = 'csv' | 'geojson' | 'ndjson' | 'shapefile' | 'kml' | 'gpx';
 
 /** A file taken apart into rows. */
