@@ -17,10 +17,15 @@ const fault = (place: Place, rule: string): Issue => ({
   place,
 });
 
+/** The checker puts whatever stands in place of a number into its words, an object too. */
+const worded = (rule: string): string =>
+  rule.replace(/ Item [^]*? at index (\d+) is invalid\./g, ' The one at index $1 is none.');
+
 /** Deep nesting can exhaust the checker's stack; that is a fault of the file, not ours. */
 function traced(check: GeoJSONValidator, value: unknown): readonly string[] {
   try {
-    return check(value as never, true);
+    const rules = check(value as never, true);
+    return rules.length === 0 ? rules : rules.map(worded);
   } catch (error) {
     return [error instanceof RangeError ? 'nested too deeply' : 'cannot be read as GeoJSON'];
   }
