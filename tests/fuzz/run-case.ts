@@ -58,8 +58,10 @@ export async function runCase(run: Run, { argv, files }: Case, folder: string): 
   const out = join(folder, 'out');
   mkdirSync(out, { recursive: true });
   for (const [name, content] of Object.entries(files)) writeFileSync(join(folder, name), content);
-  let stdout = '';
-  let err = '';
+  const told = { out: '', err: '' };
+  const take = (where: 'out' | 'err') => (text: string) => {
+    told[where] += text;
+  };
   const notFinite: string[] = [];
   const { stringify } = JSON;
   JSON.stringify = ((value: unknown, ...more: []) => {
@@ -74,8 +76,8 @@ export async function runCase(run: Run, { argv, files }: Case, folder: string): 
     const code = await run(
       argv.map((word) => word.replace('@/', `${folder}/`)),
       {
-        stdout: { write: (text: string) => void (stdout += text) },
-        stderr: { write: (text: string) => void (err += text) },
+        stdout: { write: take('out') },
+        stderr: { write: take('err') },
         stdin: () => Promise.resolve(''),
         now: new Date(2026, 10, 25, 9),
         columns: undefined,
@@ -92,11 +94,12 @@ export async function runCase(run: Run, { argv, files }: Case, folder: string): 
         text: readFileSync(join(out, name), 'utf8'),
       }),
     );
-    const printed: Written[] = stdout === '' ? [] : [{ form: formOf(argv), name: 'stdout', text: stdout }];
+    const printed: Written[] =
+      told.out === '' ? [] : [{ form: formOf(argv), name: 'stdout', text: told.out }];
     const given = [...argv, ...Object.values(files).map(asText)].join('\n');
     return {
       code,
-      err,
+      err: told.err,
       written: [...printed, ...made],
       notFinite,
       polluted: pollution(),

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { chanceOf } from './chance.js';
 import { faultsOf } from './faults.js';
 import { type Run, runCase } from './run-case.js';
-import { type Target, targetsWith } from './targets.js';
+import type { Target } from './targets.js';
 
 /** A case that did not stand, by what it takes to make it again. */
 export interface Found {
