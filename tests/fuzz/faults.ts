@@ -114,6 +114,10 @@ export function faultsOf({ code, err, written, notFinite, polluted, console, giv
     ...(code === 2 && !/\S/.test(err + written.map(({ text }) => text).join(''))
       ? ['exit code 2 without a word']
       : []),
+    // of markup and grids that is the truth; a table has rows, of which a bad one must not take the others with it
+    ...(err.includes('the file is damaged') && !/@\/(?:x\.kml|x\.gpx|ground\.asc)/.test(given)
+      ? ['a whole table given up as damaged']
+      : []),
     ...(code !== 2 && written.length === 0 ? [`exit code ${code} and nothing written`] : []),
     ...notFinite.map((path) => `not finite: ${path}`),
     ...console.map((line) => `on the console: ${line}`),
