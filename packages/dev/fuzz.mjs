@@ -122,13 +122,17 @@ async function main() {
     values.case === undefined ? all.filter((number) => number % parts === part - 1) : [Number(values.case)];
   const counts = {};
   let bad = 0;
+  let ran = 0;
+  const tell = () => console.log(JSON.stringify({ seed, chunk: values.chunk, ran, bad, counts }));
   await watch(seed, numbers, ({ target, number, faults }) => {
     counts[target] = (counts[target] ?? 0) + 1;
+    ran += 1;
+    if (ran % 1000 === 0) tell();
     if (faults.length === 0) return;
     bad += 1;
     console.log(JSON.stringify({ target, seed, case: number, faults: faults.slice(0, 4) }));
   });
-  console.log(JSON.stringify({ seed, chunk: values.chunk, ran: numbers.length, bad, counts }));
+  tell();
   process.exit(bad === 0 ? 0 : 1);
 }
 

@@ -76,7 +76,9 @@ export interface Tried {
 }
 
 const wordsOf = (job: Job, words: readonly string[], folder: string): string[] =>
-  [COMMAND, ...job.argv, ...words].map((word) => word.replace('@in/', `${folder}-in/`).replace('@/', `${folder}/`));
+  [COMMAND, ...job.argv, ...words].map((word) =>
+    word.replace('@in/', `${folder}-in/`).replace('@/', `${folder}/`),
+  );
 
 function toTheEnd(job: Job, words: readonly string[], folder: string): Files {
   const { status, stderr } = spawnSync(process.execPath, wordsOf(job, words, folder), { encoding: 'utf8' });
@@ -92,8 +94,14 @@ function emptied(folder: string): void {
 /** Runs a job to its end twice, in a folder of its own that is emptied first. */
 export function tried(job: Job, folder: string): Tried {
   mkdirSync(`${folder}-in`, { recursive: true });
-  const rows = Array.from({ length: 3000 }, (_, i) => `${i},Acer rubrum,${5 + (i % 30)},${-70 - i / 1e5},40.5`);
-  writeFileSync(join(`${folder}-in`, 'trees.csv'), `id,species,dbh_in,longitude,latitude\n${rows.join('\n')}\n`);
+  const rows = Array.from(
+    { length: 3000 },
+    (_, i) => `${i},Acer rubrum,${5 + (i % 30)},${-70 - i / 1e5},40.5`,
+  );
+  writeFileSync(
+    join(`${folder}-in`, 'trees.csv'),
+    `id,species,dbh_in,longitude,latitude\n${rows.join('\n')}\n`,
+  );
   emptied(folder);
   const old = toTheEnd(job, job.before, folder);
   emptied(folder);

@@ -2,6 +2,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chanceOf } from './chance.js';
+import { faultsAsProcess } from './child.js';
 import { faultsOf } from './faults.js';
 import { type Run, runCase } from './run-case.js';
 import type { Target } from './targets.js';
@@ -36,6 +37,9 @@ export function targetOf(targets: readonly Target[], seed: number, number: numbe
   }) as Target;
 }
 
+/** One case in so many is also run by a process of its own. */
+const CHILD_EVERY = 2000;
+
 /** Runs one case and says what was wrong with it. */
 export async function tryCase(
   run: Run,
@@ -45,6 +49,7 @@ export async function tryCase(
   folder: string,
 ): Promise<Found> {
   const made = target.make(chanceOf(seed, target.name, number));
-  const faults = faultsOf(await runCase(run, made, folder));
-  return { target: target.name, seed, number, faults };
+  const outcome = await runCase(run, made, folder);
+  const child = number % CHILD_EVERY === 0 ? faultsAsProcess(made, outcome.code, folder) : [];
+  return { target: target.name, seed, number, faults: [...faultsOf(outcome), ...child] };
 }

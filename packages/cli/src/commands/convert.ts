@@ -42,7 +42,8 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   const issues = [...gathered.issues, ...unread];
   reportIssues(issues, io, 'metric');
   // an empty file over one that was good would be a loss
-  if (reports.length === 0) throw new CannotDo('there is nothing to convert: no table, and no file of another kind');
+  if (reports.length === 0)
+    throw new CannotDo('there is nothing to convert: no table, and no file of another kind');
   const inputs = gathered.inputs.filter(({ name }) => unread.every(({ place }) => place.file !== name));
   if (args.flag('json')) {
     await writeOutput(
