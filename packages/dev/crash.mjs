@@ -1,6 +1,7 @@
 // Kills the built command with SIGKILL while it works and writes, and the page's browser while it saves; looks at what
 // is left each time.
 //   npm run crash -- --kills 500 --seed 1
+//   npm run crash -- --kills 60 --job town
 //   npm run crash -- --page --kills 100
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -13,13 +14,14 @@ import { findBrowser } from './browser.mjs';
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const load = async (path) => (await runnerImport(join(root, path), { root, logLevel: 'error' })).module;
 
-async function killWriting(kills, seed, folder) {
+async function killWriting(kills, seed, folder, only) {
   const { JOBS, tried, killOnce, afterwards } = await load('tests/crash/writing.ts');
   const { chanceOf } = await load('tests/fuzz/chance.ts');
   let bad = 0;
-  for (const [i, job] of JOBS.entries()) {
+  const jobs = only === undefined ? JOBS : JOBS.filter(({ name }) => name === only);
+  for (const [i, job] of jobs.entries()) {
     const ready = tried(job, join(folder, `job-${i}`));
-    const share = Math.floor(kills / JOBS.length) + (i < kills % JOBS.length ? 1 : 0);
+    const share = Math.floor(kills / jobs.length) + (i < kills % jobs.length ? 1 : 0);
     const sum = { kills: 0, running: 0, old: 0, fresh: 0, withParts: 0, faults: 0 };
     for (let number = 0; number < share; number++) {
       const { killed, old, fresh, parts, faults } = await killOnce(ready, chanceOf(seed, job.name, number));
@@ -52,13 +54,14 @@ const { values } = parseArgs({
   options: {
     kills: { type: 'string', default: '500' },
     seed: { type: 'string', default: '1' },
+    job: { type: 'string' },
     page: { type: 'boolean', default: false },
   },
 });
 const folder = mkdtempSync(join(tmpdir(), 'rootreach-crash-'));
 try {
   const [kills, seed] = [Number(values.kills), Number(values.seed)];
-  const bad = await (values.page ? killSaving : killWriting)(kills, seed, folder);
+  const bad = await (values.page ? killSaving : killWriting)(kills, seed, folder, values.job);
   process.exitCode = bad === 0 ? 0 : 1;
 } finally {
   rmSync(folder, { recursive: true, force: true });

@@ -162,18 +162,18 @@ export interface Target {
 
 /** All targets; the shares follow what a case costs. @param model Text of a learned model that is sound. */
 export const targetsWith = (model: string): readonly Target[] => [
-  { name: 'check', share: 260, make: withSite('check') },
-  { name: 'rank', share: 200, make: withSite('rank') },
+  { name: 'check', share: 300, make: withSite('check') },
+  { name: 'rank', share: 180, make: withSite('rank') },
   { name: 'answers', share: 90, make: withSite('explain', 'water', 'season') },
-  { name: 'works', share: 10, make: withSite('decide', 'quote', 'page') },
+  { name: 'works', share: 6, make: withSite('decide', 'quote', 'page') },
   { name: 'route', share: 2, make: withSite('route') },
-  { name: 'town', share: 40, make: withSite('town') },
-  { name: 'tables', share: 190, make: tables },
+  { name: 'town', share: 25, make: withSite('town') },
+  { name: 'tables', share: 230, make: tables },
   { name: 'foreign', share: 50, make: foreign },
-  { name: 'findings', share: 40, make: findings },
-  { name: 'model', share: 90, make: learnedModel(model) },
-  { name: 'prices', share: 6, make: prices },
-  { name: 'columns', share: 110, make: columnMap },
-  { name: 'options', share: 8, make: options },
+  { name: 'findings', share: 25, make: findings },
+  { name: 'model', share: 130, make: learnedModel(model) },
+  { name: 'prices', share: 5, make: prices },
+  { name: 'columns', share: 150, make: columnMap },
+  { name: 'options', share: 6, make: options },
   { name: 'ground', share: 1, make: ground },
 ];
