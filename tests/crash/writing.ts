@@ -129,8 +129,8 @@ function killed(tried: Tried, chance: Chance): Promise<boolean> {
     const child = spawn(process.execPath, wordsOf(job, job.after, folder), { stdio: 'ignore' });
     const kill = (): void => void child.kill('SIGKILL');
     const late = chance.below(1000) / 1000;
-    const timer = setTimeout(kill, milliseconds * (0.3 + 0.9 * late));
     const eager = chance.happens(0.7);
+    const timer = setTimeout(kill, milliseconds * (eager ? 10 : 0.3 + 0.9 * late));
     const parts = 1 + chance.below(4);
     let seen = 0;
     const watcher = watch(folder, (_, name) => {

@@ -9,7 +9,6 @@ import { pageFor } from '../page.js';
 import { intakeLines } from '../print/intake-lines.js';
 import { reportIssues } from '../print/issues.js';
 import { json } from '../print/json.js';
-import { sameFile } from '../same-file.js';
 import { gather, intakeOptions, intakeOptionsFrom } from '../taking-in.js';
 import { outputPath, writeOutput } from '../write-output.js';
 
@@ -30,9 +29,6 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   if (args.files.length === 0) throw new CannotDo('name one or more files to convert');
   const out = outputPath(args);
   const mapPath = outputPath(args, 'map');
-  if (out !== undefined && mapPath !== undefined && sameFile(out, mapPath)) {
-    throw new CannotDo('--out and --map name the same file');
-  }
   const options = await intakeOptionsFrom(args, true);
   const gathered = await gather(args.files, options, io);
   const { reports, maps } = gathered;
