@@ -1,7 +1,7 @@
 /** What a spreadsheet may take for the start of a formula, also in its wide forms. */
 const FORMULA_START = /^[=+\-@\t\r\n＝＋－＠]/u;
 /** The same behind a character at which a spreadsheet set to other customs ends a cell, quotes or not. */
-const FORMULA_INSIDE = /([;\t\r\n][\s"']*)(?=[=+\-@＝＋－＠])/gu;
+const FORMULA_INSIDE = /([;\t\r\n][\s"]*)(?=[=+\-@＝＋－＠])/gu;
 /** What has to stand between quotes; semicolons and tabs too, since some spreadsheets split there. */
 const NEEDS_QUOTES = /[",;\t\r\n]/;
 
