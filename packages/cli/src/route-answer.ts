@@ -8,6 +8,7 @@ import {
   type Site,
 } from '@rootreach/core';
 import type { Args } from './args.js';
+import { asAsked } from './as-asked.js';
 import { CannotDo } from './cannot-do.js';
 import { chosenWay } from './chosen-way.js';
 import type { GivenGround } from './ground-from.js';
@@ -70,7 +71,7 @@ export function sharedAnswer({
   const { via: _via, from: _from, ...rest } = request;
   const from = sources.map((place, i) => ({ place, servesM2: sized.servesM2[i] ?? 0 }));
   const { sizeFor, sizing } = sized;
-  const result = planSharedRoute(site, { ...rest, from }, sizeFor === null ? {} : { sizeFor });
+  const result = asAsked(() => planSharedRoute(site, { ...rest, from }, sizeFor === null ? {} : { sizeFor }));
   const none = result.none !== null;
   if (form === 'json') return { none, text: json({ ...result, sizing, issues }) };
   if (form === 'geojson') return { none, text: sharedGeojson(result) };
@@ -92,7 +93,7 @@ function sizedRequest({ args, site, asked }: RouteQuestion): { request: RouteReq
 export function singleAnswer(question: RouteQuestion): RouteAnswer {
   const { args, site, ground, dated, form, page, issues } = question;
   const { request, sized } = sizedRequest(question);
-  const result = planRoute(site, request);
+  const result = asAsked(() => planRoute(site, request));
   const none = result.none !== null;
   const { sizeM } = request.pipe;
   if (args.flag('crew') && !none) {

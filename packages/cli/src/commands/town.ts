@@ -24,6 +24,7 @@ import { json } from '../print/json.js';
 import { segmentCsv } from '../print/segment-csv.js';
 import { segmentGeojson } from '../print/segment-geojson.js';
 import { halfWords, type TownSummary, townReport } from '../print/town-report.js';
+import { sameFile } from '../same-file.js';
 import { intakeOptions, intakeOptionsFrom } from '../taking-in.js';
 import { cacheKey, readCache, writeCache } from '../town/cache.js';
 import { shareTeller } from '../town/clock.js';
@@ -33,7 +34,7 @@ import { lineFeatures } from '../town/line-features.js';
 import { openPool, type Pool } from '../town/pool.js';
 import { scoreTown } from '../town/score-town.js';
 import { segmentRows } from '../town/segment-rows.js';
-import { writeWhole } from '../write-output.js';
+import { keepInputs, type Parts, writeWhole } from '../write-output.js';
 
 /** Rows of the worst list: more than anybody works through in a season. */
 const TOP = 1000;
@@ -63,16 +64,37 @@ async function townFrom(args: Args, scoring: RankOptions, pool: Pool, io: Io): P
     if (gathered.reports.length > 0)
       throw new CannotDo('--cache keeps site files only: convert tables first');
     const { town, counts } = gathered;
-    writeCache(cache, key(), { town, counts });
+    await writeCache(cache, key(), { town, counts });
   }
   return gathered;
 }
 
-async function writeFiles(
-  folder: string,
-  files: Readonly<Record<string, string | Iterable<string>>>,
-  io: Io,
-) {
+/** Files that are written to the folder asked for. */
+const WRITTEN = [
+  'worst.csv',
+  'worst.geojson',
+  'lines.geojson',
+  'summary.json',
+  'lift.svg',
+  'segments.csv',
+] as const;
+
+type Files = Partial<Readonly<Record<(typeof WRITTEN)[number], Parts>>>;
+
+/** @throws CannotDo where a file to be written is one of those that are read. */
+function keepTown(args: Args): void {
+  const [folder, cache] = [args.text('out'), args.text('cache')];
+  if (cache !== undefined) keepInputs(args, cache, 'cache');
+  if (folder === undefined) return;
+  for (const name of WRITTEN) {
+    const path = join(folder, name);
+    keepInputs(args, path, 'out');
+    if (cache !== undefined && sameFile(path, cache))
+      throw new CannotDo(`--out and --cache name the same file: ${path}`);
+  }
+}
+
+async function writeFiles(folder: string, files: Files, io: Io) {
   await mkdir(folder, { recursive: true }).catch((error: Error) => {
     throw new CannotDo(`cannot make the folder ${folder}: ${error.message}`);
   });
@@ -96,6 +118,7 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   const threads =
     args.number('threads', { least: 0, most: 64, whole: true }) ?? Math.min(8, availableParallelism());
   const folder = args.text('out');
+  keepTown(args);
   const pool = openPool(threads);
   try {
     const { town, issues: found } = await townFrom(args, scoring, pool, io);
@@ -119,7 +142,7 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
       args.flag('json') ? json(summaryOf(summary)) : townReport(summary, pageFor(units, undefined, io)),
     );
     if (folder !== undefined) {
-      const files = {
+      const files: Files = {
         'worst.csv': segmentCsv(result, units),
         'worst.geojson': segmentGeojson({ ...result, issues: plainIssues(issues) }),
         'lines.geojson': lineFeatures(scored, town.drains),

@@ -1,8 +1,10 @@
-import { closeSync, fsyncSync, openSync, readSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
+import { closeSync, openSync, readSync, statSync } from 'node:fs';
+import { crc32 } from 'node:zlib';
 import { modelFingerprint, type SiteReading, type Town } from '@rootreach/core';
+import { writeWhole } from '../write-output.js';
 
 /** First bytes of a cache file; the number is raised when its contents change their meaning. */
-const MARK = 'rootreach town cache 1\n';
+const MARK = 'rootreach town cache 2\n';
 /** Columns start at such places, so that they can be looked at where they lie. */
 const STEP = 8;
 
@@ -23,6 +25,14 @@ export interface CacheKey {
   readonly asOf: string;
   readonly horizonYears: number | null;
   readonly files: readonly { readonly path: string; readonly size: number; readonly changedMs: number }[];
+}
+
+/** What stands before the columns: a fault of the disk in it or in them must not become a score. */
+interface Head {
+  readonly key: CacheKey;
+  readonly body: unknown;
+  /** CRC-32 over the columns in their order. */
+  readonly check: number;
 }
 
 export interface CachedTown {
@@ -63,11 +73,6 @@ function takeApart(value: unknown, columns: Uint8Array[]): unknown {
   return walk(value);
 }
 
-function writeAll(fd: number, bytes: Uint8Array): void {
-  for (let at = 0; at < bytes.byteLength; )
-    at += writeSync(fd, bytes, at, Math.min(1 << 28, bytes.byteLength - at));
-}
-
 function readAll(fd: number, into: Uint8Array, from: number): boolean {
   for (let at = 0; at < into.byteLength; ) {
     const read = readSync(fd, into, at, Math.min(1 << 28, into.byteLength - at), from + at);
@@ -92,34 +97,20 @@ export function cacheKey(
   };
 }
 
-/** Writes beside and renames: a cache is whole or not there. */
-export function writeCache(path: string, key: CacheKey, cached: CachedTown): void {
+/** Writes the cache whole or not at all. @throws CannotDo where it cannot be written. */
+export async function writeCache(path: string, key: CacheKey, cached: CachedTown): Promise<void> {
   const columns: Uint8Array[] = [];
   const body = takeApart(cached, columns);
-  const head = Buffer.from(JSON.stringify({ key, body }), 'utf8');
+  const check = columns.reduce((sum, column) => crc32(column, sum), 0);
+  const head = Buffer.from(JSON.stringify({ key, body, check }), 'utf8');
   const sizes = Buffer.alloc(16);
   sizes.writeDoubleLE(head.byteLength, 0);
-  sizes.writeDoubleLE(
-    columns.reduce((sum, { byteLength }) => sum + byteLength, 0),
-    8,
-  );
-  const beside = `${path}.${process.pid}.part`;
-  const fd = openSync(beside, 'wx');
-  try {
-    writeAll(fd, Buffer.from(MARK));
-    writeAll(fd, sizes);
-    writeAll(fd, head);
-    for (const column of columns) {
-      writeAll(fd, column);
-      writeAll(fd, new Uint8Array((STEP - (column.byteLength % STEP)) % STEP));
-    }
-    fsyncSync(fd);
-    closeSync(fd);
-    renameSync(beside, path);
-  } catch (error) {
-    rmSync(beside, { force: true });
-    throw error;
-  }
+  sizes.writeUInt32LE(crc32(head), 8);
+  const padded = columns.flatMap((column) => [
+    column,
+    new Uint8Array((STEP - (column.byteLength % STEP)) % STEP),
+  ]);
+  await writeWhole(path, [MARK, sizes, head, ...padded]);
 }
 
 function putTogether(value: unknown, columnAt: (stored: Stored) => unknown): unknown {
@@ -152,19 +143,23 @@ export function readCache(
     if (!(headBytes > 0 && headBytes < 2 ** 30)) return null;
     const head = Buffer.alloc(headBytes);
     if (!readAll(fd, head, start.byteLength)) return null;
-    const { key: madeFrom, body } = JSON.parse(head.toString('utf8')) as { key: CacheKey; body: unknown };
+    if (crc32(head) !== start.readUInt32LE(MARK.length + 8)) return null;
+    const { key: madeFrom, body, check } = JSON.parse(head.toString('utf8')) as Head;
     if (JSON.stringify(madeFrom) !== JSON.stringify(key)) return null;
     const first = start.byteLength + headBytes;
     let whole = true;
+    let sum = 0;
     const columnAt = ({ $column, at, bytes }: Stored): unknown => {
       const room = new Room(bytes);
-      whole = readAll(fd, new Uint8Array(room), first + at) && whole;
+      const read = new Uint8Array(room);
+      whole = readAll(fd, read, first + at) && whole;
+      sum = crc32(read, sum);
       if ($column === 'bytes') return room;
       if ($column === 'text') return Buffer.from(room).toString('utf8');
       return new TYPES[$column](room as ArrayBuffer) as Column;
     };
     const cached = putTogether(body, columnAt) as CachedTown;
-    return whole ? cached : null;
+    return whole && sum === check ? cached : null;
   } catch {
     return null;
   } finally {

@@ -1,3 +1,4 @@
+import { textOf } from '@rootreach/core';
 import type { Guess } from '../columns/guess-map.js';
 import type { Format } from './raw-table.js';
 
@@ -89,7 +90,7 @@ export class Tally {
     }
     entry.count += 1;
     if (entry.examples.length < EXAMPLES) {
-      const text = value === undefined ? '' : String(value).slice(0, 60);
+      const text = (value === undefined ? '' : textOf(value)).slice(0, 60);
       entry.examples.push(text === '' ? `row ${row}` : `row ${row}: ${text}`);
     }
   }
