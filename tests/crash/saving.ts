@@ -2,14 +2,14 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { chromium, type Page } from 'playwright-core';
+import { chromium, type Locator, type Page } from 'playwright-core';
 import { serveFolder } from '../browser/static-server.js';
 import { chanceOf } from '../fuzz/chance.js';
 
 const here = (path: string): string => fileURLToPath(new URL(`../../${path}`, import.meta.url));
 const WAIT_MS = 60_000;
-/** The page waits 0.3 s for quiet before it saves: within so long after a change the save begins and ends. */
-const SAVING_MS = 700;
+/** The page waits 0.3 s for quiet before it saves: within so long of the order to change the save begins and ends. */
+const SAVING_MS = 600;
 
 interface Running {
   readonly child: ChildProcess;
@@ -78,13 +78,13 @@ async function showSites(page: Page): Promise<void> {
   await page.locator('.sites').waitFor();
 }
 
-/** Changes the open site: its name stands for any change. */
-async function rename(page: Page, name: string): Promise<void> {
+/** Makes a change ready, whose button is still to be pressed: the site's name stands for any change. */
+async function renaming(page: Page, name: string): Promise<Locator> {
   const row = page.locator('.site-row:has(.site-now)');
   await row.locator('.site-more').click();
   await row.getByRole('button', { name: 'Rename', exact: true }).click();
   await row.getByLabel('Name', { exact: true }).fill(name);
-  await row.getByRole('button', { name: 'Keep this name' }).click();
+  return row.getByRole('button', { name: 'Keep this name' });
 }
 
 /** What came of killing the page again and again. */
@@ -120,10 +120,12 @@ export async function killPage(kills: number, seed: number, folder: string): Pro
       const { page, kill } = running;
       const [saved, last] = [`Saved ${number}`, `Last ${number}`];
       await showSites(page);
-      await rename(page, saved);
+      await (await renaming(page, saved)).click();
       await page.locator('.site-picker option:checked', { hasText: saved }).waitFor({ state: 'attached' });
       await page.locator('.save-state-saved').waitFor();
-      await rename(page, last);
+      const keep = await renaming(page, last);
+      // not waited for: the wait would outlast the save
+      keep.evaluate((button: HTMLElement) => button.click()).catch(() => undefined);
       await new Promise((done) => setTimeout(done, chanceOf(seed, 'page', number).below(SAVING_MS)));
       await kill();
       running = await started(profile, server.address);

@@ -39,9 +39,9 @@ export const JOBS: readonly Job[] = [
   },
   {
     name: 'convert',
-    argv: ['convert', '--out=@/a.geojson', '--map=@/columns.json', '@in/trees.csv'],
+    argv: ['convert', '--out=@/a.geojson', '@in/trees.csv'],
     before: [],
-    after: ['--crs=EPSG:4326'],
+    after: ['@in/trees.csv'],
   },
   {
     name: 'season --ics',
@@ -107,6 +107,9 @@ export function tried(job: Job, folder: string): Tried {
   emptied(folder);
   const start = performance.now();
   const fresh = toTheEnd(job, job.after, folder);
+  for (const [name, bytes] of old) {
+    if (fresh.get(name)?.equals(bytes) === true) throw new Error(`${job.name} writes the same ${name} twice`);
+  }
   return { job, folder, old, fresh, milliseconds: performance.now() - start };
 }
 

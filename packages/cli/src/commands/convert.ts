@@ -1,4 +1,5 @@
 import { readSite, type TextInput } from '@rootreach/core';
+import type { Feature } from 'geojson';
 import type { Args } from '../args.js';
 import { CannotDo } from '../cannot-do.js';
 import type { Command, ExitCode } from '../command.js';
@@ -13,10 +14,10 @@ import { gather, intakeOptions, intakeOptionsFrom } from '../taking-in.js';
 import { outputPath, writeOutput } from '../write-output.js';
 
 /** Features of a text that was taken in, or was a site file before. */
-function featuresOf(text: string): unknown[] {
+function featuresOf(text: string): Feature[] {
   const root = JSON.parse(text) as { type?: unknown; features?: unknown } | null;
-  if (Array.isArray(root?.features)) return root.features;
-  return root?.type === 'Feature' ? [root] : [];
+  if (Array.isArray(root?.features)) return root.features as Feature[];
+  return root?.type === 'Feature' ? [root as Feature] : [];
 }
 
 /** All that was taken in as one site file. */

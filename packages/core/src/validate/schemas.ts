@@ -101,7 +101,10 @@ const obstacle = z.looseObject({
 
 const barrier = z.looseObject({ id: idText, installed: date, ...each(quantities.barrierDepth, positive) });
 
-const level = z.looseObject({ id: idText, ...each(quantities.elevation, z.number().min(-MOST).max(MOST).optional()) });
+const level = z.looseObject({
+  id: idText,
+  ...each(quantities.elevation, z.number().min(-MOST).max(MOST).optional()),
+});
 
 /** What the properties of each kind of feature may hold; other properties pass untouched. */
 export const featureSchemas = { tree, drain, fitting, finding, obstacle, barrier, level } as const;
