@@ -101,7 +101,9 @@ function junctionAt(vertex: Vertex, id: string, runs: readonly Run[]): NetworkJu
     ...branch,
     bendDegrees: bendsFor(Math.max(0, branch.turnDegrees - WYE_DEGREES)),
   }));
-  return { id, x: vertex.x, y: vertex.y, main: main.line, mainTurnDegrees: main.turnDegrees, branches };
+  const { line, turnDegrees: mainTurnDegrees } = main;
+  const mainBendDegrees = bendsFor(mainTurnDegrees);
+  return { id, x: vertex.x, y: vertex.y, main: line, mainTurnDegrees, mainBendDegrees, branches };
 }
 
 /** A network cut into its lines and the wyes between them. */
