@@ -3,6 +3,7 @@ import type { FallRemedy, LaidPipe } from './fall.js';
 import type { GroundBasis } from './ground.js';
 import type { Assumption } from './issue.js';
 import type { NetworkJunction } from './network.js';
+import type { PipeForArea } from './pipe-for-area.js';
 import type { PricedLines } from './prices.js';
 import type { Chance } from './result.js';
 import type { RoutePlace, RouteRequest, RouteStretch } from './route.js';
@@ -33,6 +34,8 @@ export interface SharedLine {
   readonly servesM2: number;
   /** Nominal size of its pipe, metres. */
   readonly sizeM: number;
+  /** The water that it was sized by; null where rain or areas were not given. */
+  readonly sized: PipeForArea | null;
   /** Null where the ground is not known, or it cannot fall. */
   readonly pipe: LaidPipe | null;
   readonly stretches: readonly RouteStretch[];

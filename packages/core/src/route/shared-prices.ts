@@ -5,7 +5,7 @@ import { costsFromPrices } from './costs-from-prices.js';
 import { digOfStretch } from './dig-of-route.js';
 import type { RouteScene } from './scene.js';
 
-/** Pipe for an area drained: its nominal size, metres. */
+/** Nominal size of the pipe for an area drained, metres. */
 export type SizeFor = (servesM2: number) => number;
 
 /** Prices of a shared route by the list of its scene. */

@@ -1,6 +1,7 @@
 import type { Assumption } from '../model/issue.js';
 import type { PlannedNetwork } from '../model/network.js';
 import type { NetworkFall } from '../model/network-fall.js';
+import type { PipeForArea } from '../model/pipe-for-area.js';
 import type {
   NoSharedRoute,
   SharedRoute,
@@ -23,7 +24,7 @@ import { evaluateShared } from './shared-way.js';
 /** How shared pipe is sized, and whether to go on. */
 export interface SharedRouteOptions {
   /** The pipe for an area; the pipe asked for, whatever the area, where not given. Never smaller as the area grows. */
-  readonly sizeFor?: SizeFor;
+  readonly pipeFor?: (servesM2: number) => PipeForArea;
   /** Told how much is done, 0 to 1. */
   readonly onProgress?: (share: number) => void;
   readonly shouldStop?: () => boolean;
@@ -49,7 +50,7 @@ function assumptionsOf(scene: RouteScene, options: SharedRouteOptions): Assumpti
     value: scene.request.pipe.sizeM,
     why: 'one size for every line: rain or areas were not given to size them by',
   };
-  return [...scene.assumed, ...(options.sizeFor === undefined ? [oneSize] : [])];
+  return [...scene.assumed, ...(options.pipeFor === undefined ? [oneSize] : [])];
 }
 
 /** Every trench as wide as that of the largest pipe: so far the search keeps from trunks. */
@@ -99,10 +100,11 @@ function chosenOf(
   request: SharedRouteRequest,
   ends: SharedEnds,
   network: PlannedNetwork,
+  { pipeFor }: SharedRouteOptions,
 ): SharedRoute | NoSharedRoute {
   const tried = (each: Pick<PlannedNetwork, 'shape' | 'lines' | 'junctions' | 'lengthM'>): Tried => {
     const fall = laidLines(scene, request, ends, each.lines);
-    return { way: evaluateShared(scene, { network: each, fall }), fall };
+    return { way: evaluateShared(scene, { network: each, fall, pipeFor: pipeFor ?? null }), fall };
   };
   const separate = tried({ ...network.separate, shape: 'separate', junctions: [] });
   const shared = network.shape === 'shared' ? tried(network) : separate;
@@ -135,10 +137,12 @@ export function planSharedRoute(
   const { shouldStop } = options;
   const onProgress = onlyForward(options.onProgress);
   onProgress(0.1);
-  const sizeFor = options.sizeFor ?? (() => request.pipe.sizeM);
+  const sizeFor: SizeFor = (area) => options.pipeFor?.(area).sizeM ?? request.pipe.sizeM;
   const network = searched(scene, ends, sizeFor, { ...options, onProgress });
   const found: SharedRoute | NoSharedRoute =
-    network === null ? { reason: 'blocked', shortfallM: null } : chosenOf(scene, request, ends, network);
+    network === null
+      ? { reason: 'blocked', shortfallM: null }
+      : chosenOf(scene, request, ends, network, options);
   const route = 'lines' in found ? found : null;
   onProgress(1);
   return {

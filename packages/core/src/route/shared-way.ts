@@ -1,6 +1,7 @@
 import type { LaidPipe } from '../model/fall.js';
 import type { NetworkLine, PlannedNetwork } from '../model/network.js';
 import type { NetworkFall } from '../model/network-fall.js';
+import type { PipeForArea } from '../model/pipe-for-area.js';
 import type { SharedLine, SharedWay } from '../model/shared-route.js';
 import { asNumber } from '../prices/price-quantities.js';
 import { harmOf } from '../roots/harm.js';
@@ -18,6 +19,8 @@ import { stretchesOf } from './stretches.js';
 export interface Laying {
   readonly network: Pick<PlannedNetwork, 'shape' | 'lines' | 'junctions' | 'lengthM'>;
   readonly fall: NetworkFall | null;
+  /** What lines were sized by; null where they were not. */
+  readonly pipeFor: ((servesM2: number) => PipeForArea) | null;
 }
 
 interface Laid {
@@ -42,7 +45,7 @@ function lineOf(scene: RouteScene, { line, pipe }: Laid, fittings: readonly numb
 }
 
 /** Everything about lines from several sources, by the same relations as one route alone. */
-export function evaluateShared(scene: RouteScene, { network, fall }: Laying): SharedWay {
+export function evaluateShared(scene: RouteScene, { network, fall, pipeFor }: Laying): SharedWay {
   const { shape, lengthM } = network;
   const laid: Laid[] = network.lines.map((line) => ({
     line,
@@ -84,6 +87,7 @@ export function evaluateShared(scene: RouteScene, { network, fall }: Laying): Sh
         lengthM: line.lengthM,
         servesM2: line.load,
         sizeM: line.sizeM,
+        sized: pipeFor?.(line.load) ?? null,
         pipe,
         stretches: parts[i]?.stretches ?? [],
         geometry: {
