@@ -120,6 +120,14 @@ export class Ways {
     return fitBends(points, bends.stepRadians, price) ?? points;
   }
 
+  /** Paths between two places that stay, without a thought to fall: the cheapest, and one near a given path. */
+  between(given: readonly Point[], lengthPrice: number): (readonly Point[])[] {
+    const [from, [x, y]] = [given[0], given.at(-1)] as [Point, Point];
+    const found = cheapestPath(this.field, from, [{ x, y }], { corner: this.corner, lengthPrice });
+    const drawn = found === null ? [given] : [found.points, given];
+    return drawn.map((points) => this.fitted(points, null));
+  }
+
   /** The cheapest route; through `via` where that is given. Null where there is none, or it was stopped. */
   find(via: Point | null, stop?: () => boolean): readonly Point[] | null {
     for (const fall of this.falls.length === 0 ? [null] : this.falls) {

@@ -15,6 +15,7 @@ import { noDigDiscs, SceneFields, sparingDiscs } from './field-of-scene.js';
 import { planNetwork } from './network.js';
 import { onlyForward } from './only-forward.js';
 import type { RouteScene } from './scene.js';
+import { withFittings } from './shared-bends.js';
 import { endsOf, type SharedEnds, sceneOfAll } from './shared-ends.js';
 import { laidLines, noFallOf } from './shared-fall.js';
 import { sceneForSize } from './shared-lines.js';
@@ -74,9 +75,14 @@ function searched(
     ...(shouldStop === undefined ? {} : { shouldStop }),
   };
   for (const discs of [sparingDiscs(wide), noDigDiscs(wide)]) {
-    const field = new SceneFields(wide, discs).weighted({ dig: 1, roots: 1, harm: 1 });
+    const fields = new SceneFields(wide, discs);
+    const field = fields.weighted({ dig: 1, roots: 1, harm: 1 });
     const network = planNetwork(field, ends.sources, ends.outlets, options);
-    if (network !== null) return network;
+    if (network === null) continue;
+    const drawn = <N extends Pick<PlannedNetwork, 'lines' | 'junctions'>>(each: N) =>
+      withFittings(fields, each, options.pipeFor);
+    const { lines, lengthM } = drawn({ ...network.separate, junctions: [] });
+    return { ...drawn(network), separate: { ...network.separate, lines, lengthM } };
   }
   return null;
 }

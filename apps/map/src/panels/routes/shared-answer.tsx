@@ -29,6 +29,12 @@ function Saving() {
   );
 }
 
+/** Branches by their starts, then what carries their water on. */
+function inOrder(way: SharedWay): SharedLine[] {
+  const rank = (line: SharedLine): string => `${shared.isMain(line, way) ? 1 : 0} ${lineName(line, way)}`;
+  return [...way.lines].sort((a, b) => rank(a).localeCompare(rank(b)));
+}
+
 function Line({ line, way }: { readonly line: SharedLine; readonly way: SharedWay }) {
   const units = state.units.value;
   const { lengthM, sizeM, sized, pipe } = line;
@@ -104,7 +110,7 @@ export function SharedAnswer() {
           <Saving />
           <SharedTable currency={result.currency} />
           <ul class="route-lines">
-            {way.lines.map((line) => (
+            {inOrder(way).map((line) => (
               <Line key={line.id} line={line} way={way} />
             ))}
           </ul>

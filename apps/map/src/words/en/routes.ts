@@ -10,7 +10,8 @@ import type {
 import type { Units } from '../../measure.js';
 import * as measure from '../../measure.js';
 
-const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)}\u00a0%`;
+const percent = (share: number): string =>
+  share > 0 && share < 0.0005 ? '<\u00a00.1\u00a0%' : `${(100 * share).toFixed(share < 0.1 ? 1 : 0)}\u00a0%`;
 
 /** Texts of new lines. */
 export const routes = {
