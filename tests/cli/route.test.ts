@@ -198,7 +198,7 @@ describe('route', () => {
     [[...ends, '--serves', '60', '--serves', '40'], '--serves goes with each --from'],
     [[...ends, '--choose', 'a'], '--choose goes with --crew'],
     [[...ends, '--crew', '--choose', 'q'], "there is no way 'q'"],
-    [[...ends, '--crew', '--from', 'E1'], '--crew goes with one --from only'],
+    [[...ends, '--crew', '--choose', 'a', '--from', 'E1'], '--choose goes with one --from only'],
     [[...ends, '--ground', 'nowhere.tif'], 'cannot read nowhere.tif: no such file'],
     [[...ends, '--ground-unit', 'ft'], '--ground-unit goes with --ground'],
     [[...ends, '--json', '--geojson'], 'choose one of --json and --geojson'],

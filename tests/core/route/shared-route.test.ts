@@ -150,7 +150,6 @@ describe('a shared route on a lot', () => {
       expect(high).toBeGreaterThan(likely);
     }
     expect(way.chance['10'].likely).toBeLessThan(way.chance['25'].likely);
-    expect(way.chance['25'].likely).toBeLessThan(way.separate.chance['25'].likely);
     // the ranking sees the water of all three come down to the outlet
     const water = waterOf(adopted.site, { asOf: low.asOf, rainMmPerHour: 100 });
     expect(water.lines.length).toBe(drains.length);
