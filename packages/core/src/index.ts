@@ -13,7 +13,7 @@ export {
   type TreeField,
 } from './explain/missing-inputs.js';
 export { wordPriceIssue } from './explain/price-issue-words.js';
-export { protectionSheet } from './explain/protection-sheet.js';
+export { protectionSheet, sharedProtectionSheet } from './explain/protection-sheet.js';
 export {
   type SheetLine,
   type SheetNumbers,
@@ -49,6 +49,7 @@ export type { Assumption, Issue, IssueCode, IssueDetail, Misplaced, Place, Sever
 export type { LearnedGroup, LearnedModel } from './model/learned.js';
 export type * from './model/network.js';
 export type * from './model/network-fall.js';
+export type * from './model/pipe-for-area.js';
 export type * from './model/prices.js';
 export type * from './model/protection-sheet.js';
 export type { Quantity, QuantityUnit } from './model/quantity.js';
@@ -94,6 +95,7 @@ export { rootDensity } from './roots/density.js';
 export { GLOBAL_BETA, shareBelow, trenchDepthFactor } from './roots/depth.js';
 export { type Relation, relations } from './roots/relations.js';
 export { type AdoptedFeature, type AdoptOptions, adoptRoute } from './route/adopt-route.js';
+export { adoptShared } from './route/adopt-shared.js';
 export { evaluateRoute } from './route/evaluate-route.js';
 export { type PlanOptions, planRoute } from './route/plan-route.js';
 export type { SizeFor } from './route/shared-prices.js';
@@ -153,9 +155,9 @@ export { readSite, type SiteReading } from './validate/read-site.js';
 export { type FeatureKind, siteFileSchemas } from './validate/schemas.js';
 export { SiteReader } from './validate/site-reader.js';
 export { manningFull, manningPartial, type PipeFlow } from './water/manning.js';
+export { type AreaBasis, pipeForArea } from './water/pipe-for-area.js';
+export { pipesByRain } from './water/pipes-by-rain.js';
 export { rainLookUp } from './water/rain-look-up.js';
-export { type SizeBasis, sizeForArea } from './water/size-for-area.js';
-export { sizesByRain } from './water/sizes-by-rain.js';
 export { type WaterOptions, waterOf } from './water/water.js';
 export { choiceName, wordReasons } from './works/choice-words.js';
 export { decide } from './works/decide.js';

@@ -58,6 +58,8 @@ export interface NetworkJunction {
   readonly main: string;
   /** How far the main itself turns there. */
   readonly mainTurnDegrees: number;
+  /** Bends that turn the main before it. */
+  readonly mainBendDegrees: readonly number[];
   readonly branches: readonly NetworkBranch[];
 }
 

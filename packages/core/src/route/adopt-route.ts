@@ -28,8 +28,15 @@ export interface AdoptOptions {
 const millimetres = (metres: number): number => Math.round(metres * 1000);
 const centimetres = (metres: number): number => Math.round(metres * 100) / 100;
 
-function drainFeature(drain: Drain, id: string, name: string | undefined, asOf: string): AdoptedFeature {
-  const { material, sizeM, perforated, wrapped, pieceM, joint, depthStartM, depthEndM, path } = drain;
+/** A line as a feature of a site file. */
+export function drainFeature(
+  drain: Drain,
+  id: string,
+  name: string | undefined,
+  asOf: string,
+): AdoptedFeature {
+  const { material, sizeM, perforated, wrapped, pieceM, joint, depthStartM, depthEndM, path, servesM2 } =
+    drain;
   return {
     type: 'Feature',
     properties: {
@@ -47,12 +54,14 @@ function drainFeature(drain: Drain, id: string, name: string | undefined, asOf: 
       installed: asOf,
       flow: 'as-drawn',
       carries: 'storm',
+      ...(servesM2 === null ? {} : { serves_m2: Math.round(servesM2 * 10) / 10 }),
     },
     geometry: { type: 'LineString', coordinates: path.map((place) => [...place]) },
   };
 }
 
-const fittingFeature = (fitting: Fitting, id: string, drain: string): AdoptedFeature => ({
+/** A fitting as a feature of a site file. */
+export const fittingFeature = (fitting: Fitting, id: string, drain: string): AdoptedFeature => ({
   type: 'Feature',
   properties: { kind: 'fitting', type: fitting.type, id, drain },
   geometry: { type: 'Point', coordinates: [...fitting.position] },

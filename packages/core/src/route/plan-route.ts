@@ -6,6 +6,7 @@ import { evaluatePath, routeNames } from './evaluate-route.js';
 import { SceneFields, sparingDiscs } from './field-of-scene.js';
 import { Ways } from './find-way.js';
 import { noRouteOf } from './no-route.js';
+import { onlyForward } from './only-forward.js';
 import { pathLength, pointOnPath } from './path-stations.js';
 import { pipeChoices } from './pipe-choices.js';
 import { cautionsOfRoutes } from './route-cautions.js';
@@ -177,16 +178,6 @@ function searchedWays(scene: RouteScene, options: PlanOptions): ReturnType<typeo
   if (noRouteOf(scene, usual.last.field).reason !== 'blocked') return usual;
   const finer = { ...scene, request: { ...scene.request, cellM: fields.grid.cellM / FINER } };
   return searchWays(new SceneFields(finer), options);
-}
-
-/** Passes on how much is done, and never less than before. */
-function onlyForward(tell: PlanOptions['onProgress']): (share: number) => void {
-  let told = 0;
-  return (share) => {
-    if (share <= told) return;
-    told = share;
-    tell?.(share);
-  };
 }
 
 /**
