@@ -1,0 +1,74 @@
+// Mutation testing of one folder or file of the core: are its tests able to fail?
+// npm run mutate -- roots            npm run mutate -- risk --share 0.1 --seed 2
+// npm run mutate -- roots/reach.ts   npm run mutate -- roots --fresh (forget what earlier runs found)
+import { existsSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { Stryker } from '@stryker-mutator/core';
+import { testsOf } from './mutation-tests.mjs';
+import { wilson } from './wilson.mjs';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: {
+    share: { type: 'string', default: '1' },
+    seed: { type: 'string', default: '1' },
+    fresh: { type: 'boolean', default: false },
+  },
+});
+const [target = ''] = positionals;
+const folder = target.split('/')[0];
+const source = `packages/core/src/${target}`;
+if (!(folder in testsOf) || !existsSync(join(root, source)) || !(Number(values.share) > 0)) {
+  console.error(`npm run mutate -- <folder or file> [--share 0..1] [--seed n] [--fresh]`);
+  console.error(`folders: ${Object.keys(testsOf).join(', ')}`);
+  process.exit(2);
+}
+process.chdir(root);
+process.env['ROOTREACH_MUTATE_TESTS'] = testsOf[folder].join(' ');
+process.env['ROOTREACH_MUTATE_SHARE'] = values.share;
+process.env['ROOTREACH_MUTATE_SEED'] = values.seed;
+
+const name = `${target.replaceAll('/', '-')}-${values.share}-${values.seed}`;
+const incrementalFile = `reports/mutation/${name}.json`;
+if (values.fresh) rmSync(incrementalFile, { force: true });
+
+const mutants = await new Stryker({
+  mutate: [source.endsWith('.ts') ? source : `${source}/**/*.ts`],
+  // texts are checked by the tests of explain and of the page; a changed word is no changed science
+  mutator: { excludedMutations: ['StringLiteral'] },
+  ignoreStatic: true,
+  ignorePatterns: ['apps', 'coverage', 'reports', 'dist', '.types', '*.tsbuildinfo'],
+  testRunner: 'vitest',
+  vitest: { configFile: 'tests/mutation/vitest.config.ts', related: false },
+  coverageAnalysis: 'perTest',
+  plugins: ['@stryker-mutator/vitest-runner', fileURLToPath(new URL('mutation-sample.mjs', import.meta.url))],
+  checkers: ['sample'],
+  concurrency: 1,
+  timeoutMS: 20_000,
+  dryRunTimeoutMinutes: 20,
+  incremental: true,
+  incrementalFile,
+  reporters: ['progress-append-only'],
+  allowConsoleColors: false,
+  logLevel: 'warn',
+  tempDirName: '.stryker-tmp',
+}).runMutationTest();
+
+const isText = ({ mutatorName }) => mutatorName === 'StringLiteral';
+const atLoad = mutants.filter((mutant) => mutant.status === 'Ignored' && !isText(mutant)).length;
+const drawn = mutants.filter(({ status }) => !['CompileError', 'Ignored', 'RuntimeError'].includes(status));
+const killed = drawn.filter(({ status }) => status === 'Killed' || status === 'Timeout').length;
+const alive = drawn.filter(({ status }) => status === 'Survived' || status === 'NoCoverage');
+for (const { fileName, location, mutatorName, replacement, status } of alive) {
+  const place = `${fileName.replace(`${root}packages/core/src/`, '')}:${location.start.line}:${location.start.column + 1}`;
+  console.log(`${status} ${place} ${mutatorName} -> ${replacement.replaceAll(/\s+/g, ' ')}`);
+}
+const [low, high] = wilson(killed, drawn.length).map((p) => (100 * p).toFixed(1));
+console.log(
+  `${target}: ${mutants.length} mutants, ${mutants.filter(isText).length} of them texts and ${atLoad} run at loading, ` +
+    `both left out; ${drawn.length} tried, ${killed} killed, ${alive.length} alive; ` +
+    `score ${((100 * killed) / drawn.length).toFixed(1)} % (95 % interval ${low}-${high})`,
+);

@@ -1,0 +1,20 @@
+// The tests that mutants of one folder of the core are held against: quick ones, named by `npm run mutate`.
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+import { alias } from '../vitest.config.js';
+
+// in the copy that is mutated this is the copy's own root, so that the aliases lead to mutated sources;
+// the workspace links in node_modules would lead back to the originals
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
+export default defineConfig({
+  root,
+  resolve: { alias },
+  test: {
+    root,
+    include: (process.env['ROOTREACH_MUTATE_TESTS'] ?? '').split(' '),
+    passWithNoTests: false,
+    testTimeout: 60_000,
+    isolate: false,
+  },
+});
