@@ -10,7 +10,9 @@ const seed = process.env['ROOTREACH_MUTATE_SEED'];
 function isDrawn({ fileName, location, mutatorName, replacement }) {
   const file = relative(process.cwd(), fileName).replaceAll('\\', '/');
   const place = `${location.start.line}:${location.start.column}-${location.end.line}:${location.end.column}`;
-  const digest = createHash('sha256').update(`${seed} ${file} ${place} ${mutatorName} ${replacement}`).digest();
+  const digest = createHash('sha256')
+    .update(`${seed} ${file} ${place} ${mutatorName} ${replacement}`)
+    .digest();
   return digest.readUInt32BE(0) / 2 ** 32 < share;
 }
 

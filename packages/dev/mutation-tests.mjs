@@ -1,4 +1,6 @@
-const published = ['tests/published/!(geos-turf-overlap|city-inventory-names|geojson-validity|route-known-answers).test.ts'];
+const published = [
+  'tests/published/!(geos-turf-overlap|city-inventory-names|geojson-validity|route-known-answers).test.ts',
+];
 
 /** The tests that mutants of each folder of the core are held against: its own, and published facts. */
 export const testsOf = {

@@ -6,7 +6,10 @@ import { scene } from '../../scenes/scene.js';
 type Entries = SegmentResult['expectedEntries'];
 
 /** Entries expected in a line of 24 m beside one oak, its whole length one segment. */
-function entriesOf(drain: Readonly<Record<string, unknown>>, fitting?: Readonly<Record<string, unknown>>): Entries {
+function entriesOf(
+  drain: Readonly<Record<string, unknown>>,
+  fitting?: Readonly<Record<string, unknown>>,
+): Entries {
   const bare = scene()
     .tree({ id: 'oak', at: [12, 2], species: 'Quercus rubra', dbh_cm: 50 })
     .drain({
