@@ -13,6 +13,7 @@ export default defineConfig({
   test: {
     root,
     include: (process.env['ROOTREACH_MUTATE_TESTS'] ?? '').split(' '),
+    setupFiles: ['tests/mutation/few-runs.ts'],
     passWithNoTests: false,
     testTimeout: 60_000,
     isolate: false,
