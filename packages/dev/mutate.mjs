@@ -16,6 +16,8 @@ const { values, positionals } = parseArgs({
     share: { type: 'string', default: '1' },
     seed: { type: 'string', default: '1' },
     fresh: { type: 'boolean', default: false },
+    // what is worked out once and kept is counted as covered only by the first test that asks for it
+    'every-test': { type: 'boolean', default: false },
   },
 });
 const [target = ''] = positionals;
@@ -24,7 +26,7 @@ const source = `packages/core/src/${target}`;
 const tests = testsOf[target] ?? testsOf[folder];
 const apart = Object.keys(testsOf).filter((key) => key.startsWith(`${target}/`));
 if (tests === undefined || !existsSync(join(root, source)) || !(Number(values.share) > 0)) {
-  console.error(`npm run mutate -- <folder or file> [--share 0..1] [--seed n] [--fresh]`);
+  console.error(`npm run mutate -- <folder or file> [--share 0..1] [--seed n] [--fresh] [--every-test]`);
   console.error(`folders: ${Object.keys(testsOf).join(', ')}`);
   process.exit(2);
 }
@@ -33,7 +35,8 @@ process.env['ROOTREACH_MUTATE_TESTS'] = tests.join(' ');
 process.env['ROOTREACH_MUTATE_SHARE'] = values.share;
 process.env['ROOTREACH_MUTATE_SEED'] = values.seed;
 
-const name = `${target.replaceAll('/', '-')}-${values.share}-${values.seed}`;
+const mode = values['every-test'] ? '-every' : '';
+const name = `${target.replaceAll('/', '-')}-${values.share}-${values.seed}${mode}`;
 const incrementalFile = `reports/mutation/${name}.json`;
 if (values.fresh) rmSync(incrementalFile, { force: true });
 
@@ -48,7 +51,7 @@ const mutants = await new Stryker({
   ignorePatterns: ['apps', 'coverage', 'reports', 'dist', '.types', '*.tsbuildinfo'],
   testRunner: 'vitest',
   vitest: { configFile: 'tests/mutation/vitest.config.ts', related: false },
-  coverageAnalysis: 'perTest',
+  coverageAnalysis: values['every-test'] ? 'all' : 'perTest',
   plugins: ['@stryker-mutator/vitest-runner', fileURLToPath(new URL('mutation-sample.mjs', import.meta.url))],
   checkers: ['sample'],
   concurrency: 1,

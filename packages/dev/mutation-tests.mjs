@@ -7,7 +7,12 @@ const published = [
  * entry of its own is left out of its folder's run.
  */
 export const testsOf = {
-  roots: ['tests/core/roots/*.test.ts', 'tests/core/explain/protection-sheet.test.ts', ...published],
+  roots: [
+    'tests/core/roots/*.test.ts',
+    'tests/core/explain/protection-sheet.test.ts',
+    'tests/core/sources/*.test.ts',
+    ...published,
+  ],
   risk: [
     'tests/core/risk/*.test.ts',
     'tests/core/explain/*.test.ts',

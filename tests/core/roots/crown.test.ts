@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { crownRadius, stemForCrown } from '../../../packages/core/src/roots/crown.js';
+import { crownByEquation, crownRadius, stemForCrown } from '../../../packages/core/src/roots/crown.js';
 import { metres } from '../../../packages/core/src/units/quantity.js';
 import { kind } from './kind.js';
 
@@ -11,6 +11,30 @@ describe('the crown of a trunk', () => {
   it('is at most the mature crown of its kind, and all of it in a palm', () => {
     expect(crownRadius(kind({ matureCrownM: 7 }), metres(0.3))).toBe(3.5);
     expect(crownRadius(kind({ form: 'palm', matureCrownM: 5 }), metres(0.1))).toBe(2.5);
+  });
+});
+
+describe('a crown by a parabola', () => {
+  const by = (c: number, dbhCm: number): number =>
+    crownByEquation(
+      { form: 'quad', a: 1, b: 0.1, c, region: '', n: 1, fittedMinM: 1.5, fittedMaxM: 90 },
+      metres(dbhCm / 100),
+    );
+
+  it('stays at its peak: 1 + 0.1 x 50 / 2 at 50 cm', () => {
+    expect(by(-0.001, 20)).toBeCloseTo(1 + 2 - 0.4, 12);
+    expect(by(-0.001, 50)).toBeCloseTo(3.5, 12);
+    expect(by(-0.001, 80)).toBeCloseTo(3.5, 12);
+  });
+
+  it('has none where it opens upward or is straight', () => {
+    expect(by(0.001, 80)).toBeCloseTo(1 + 8 + 6.4, 12);
+    expect(by(0, 80)).toBeCloseTo(9, 12);
+  });
+
+  it('is kept between the crowns it was fitted on', () => {
+    expect(by(0, 2)).toBe(1.5);
+    expect(by(0.1, 100)).toBe(90);
   });
 });
 
