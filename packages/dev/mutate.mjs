@@ -52,7 +52,10 @@ const mutants = await new Stryker({
   testRunner: 'vitest',
   vitest: { configFile: 'tests/mutation/vitest.config.ts', related: false },
   coverageAnalysis: values['every-test'] ? 'all' : 'perTest',
-  plugins: ['@stryker-mutator/vitest-runner', fileURLToPath(new URL('mutation-sample.mjs', import.meta.url))],
+  plugins: [
+    import.meta.resolve('@stryker-mutator/vitest-runner'),
+    import.meta.resolve('./mutation-sample.mjs'),
+  ],
   checkers: ['sample'],
   concurrency: 1,
   timeoutMS: 20_000,
