@@ -6,7 +6,7 @@ const MOST_RUNS = 10;
 
 vi.mock('fast-check', async (importOriginal) => {
   const { default: fc, ...named } = await importOriginal<typeof FastCheck>();
-  const assert: typeof fc.assert = (property, given) =>
+  const assert = (...[property, given]: Parameters<typeof fc.assert>) =>
     fc.assert(property, { ...given, numRuns: Math.min(MOST_RUNS, given?.numRuns ?? MOST_RUNS) });
   return { ...named, assert, default: { ...fc, assert } };
 });

@@ -121,6 +121,13 @@ describe('entries at one joint beside one tree', () => {
     expect(entriesOf({ tree: { felled: '2015-07-01' } }).joints).toBe(0);
   });
 
+  it('begin when the tree is planted', () => {
+    // moments of the horizon that lie before it count nothing: two of four, half of the years
+    expect(entriesOf({ tree: { planted: '2031-07-01' } }).joints / plain.joints).toBeCloseTo(0.5, 9);
+    expect(entriesOf({ tree: { planted: '2040-07-01' } }).joints).toBe(0);
+    expect(entriesOf({ tree: { planted: '1950-07-01' } }).joints).toBeCloseTo(plain.joints, 12);
+  });
+
   it('are held back by a dig and by cutting inside for some years', () => {
     // dug now: 13 m at 0.75 m a year is 17 years, at most 10; 1 - exp(-(t/10)^2) over ten years
     const share = (tau: number, from: number): number => {

@@ -5,10 +5,11 @@ import { scene } from '../../scenes/scene.js';
 
 type Entries = SegmentResult['expectedEntries'];
 
-/** Entries expected in a line of 24 m beside one oak, its whole length one segment. */
+/** Entries expected in a line of 24 m beside one oak, its whole length one segment where nothing else is said. */
 function entriesOf(
   drain: Readonly<Record<string, unknown>>,
   fitting?: Readonly<Record<string, unknown>>,
+  segmentM = 100,
 ): Entries {
   const bare = scene()
     .tree({ id: 'oak', at: [12, 2], species: 'Quercus rubra', dbh_cm: 50 })
@@ -26,7 +27,7 @@ function entriesOf(
       ...drain,
     });
   const made = fitting ? bare.fitting({ at: [12, 0], ...fitting }) : bare;
-  const { segments } = rank(made.site(), { asOf: '2026-07-01', horizonYears: 10, segmentM: 100 });
+  const { segments } = rank(made.site(), { asOf: '2026-07-01', horizonYears: 10, segmentM });
   const sum = (way: keyof Entries): number => segments.reduce((all, s) => all + s.expectedEntries[way], 0);
   return { joints: sum('joints'), slots: sum('slots'), crush: sum('crush') };
 }
@@ -72,6 +73,22 @@ describe('entries at joints', () => {
     // no joints but those of the fitting: a wye has three, a coupling one
     const at = (type: string): number => entriesOf({ joint: 'none' }, { type }).joints;
     expect(at('wye') / at('coupling')).toBeCloseTo(3, 9);
+  });
+
+  it('are the same however the line is cut, those at its ends and at the cuts too', () => {
+    for (const at of [
+      [0, 0],
+      [12, 0],
+      [24, 0],
+    ]) {
+      const only = entriesOf({ joint: 'none' }, { type: 'wye', at }).joints;
+      expect(only).toBeGreaterThan(0);
+      for (const segmentM of [1, 3, 7]) {
+        const cut = entriesOf({ joint: 'none' }, { type: 'wye', at }, segmentM).joints;
+        expect(cut / only, `${at} in parts of ${segmentM} m`).toBeCloseTo(1, 9);
+        expect(entriesOf({}, undefined, segmentM).joints / plain.joints).toBeCloseTo(1, 9);
+      }
+    }
   });
 });
 
