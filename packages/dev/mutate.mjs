@@ -1,12 +1,11 @@
-// Mutation testing of one folder or file of the core: are its tests able to fail?
+// Mutation testing of one part or file of the core's science: are its tests able to fail?
 // npm run mutate -- roots            npm run mutate -- risk --share 0.1 --seed 2
 // npm run mutate -- roots/reach.ts   npm run mutate -- roots --fresh (forget what earlier runs found)
-import { existsSync, rmSync } from 'node:fs';
-import { join } from 'node:path';
+import { rmSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { Stryker } from '@stryker-mutator/core';
-import { testsOf } from './mutation-tests.mjs';
+import { targetOf, targets } from './mutation-targets.mjs';
 import { wilson } from './wilson.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -20,31 +19,25 @@ const { values, positionals } = parseArgs({
     'every-test': { type: 'boolean', default: false },
   },
 });
-const [target = ''] = positionals;
-const folder = target.split('/')[0];
-const source = `packages/core/src/${target}`;
-const tests = testsOf[target] ?? testsOf[folder];
-const apart = Object.keys(testsOf).filter((key) => key.startsWith(`${target}/`));
-if (tests === undefined || !existsSync(join(root, source)) || !(Number(values.share) > 0)) {
-  console.error(`npm run mutate -- <folder or file> [--share 0..1] [--seed n] [--fresh] [--every-test]`);
-  console.error(`folders: ${Object.keys(testsOf).join(', ')}`);
+const [asked = ''] = positionals;
+const target = targetOf(asked);
+if (target === undefined || !(Number(values.share) > 0)) {
+  console.error('npm run mutate -- <part or file> [--share 0..1] [--seed n] [--fresh] [--every-test]');
+  console.error(`parts: ${Object.keys(targets).join(', ')}`);
   process.exit(2);
 }
 process.chdir(root);
-process.env['ROOTREACH_MUTATE_TESTS'] = tests.join(' ');
+process.env['ROOTREACH_MUTATE_TESTS'] = target.tests.join(' ');
 process.env['ROOTREACH_MUTATE_SHARE'] = values.share;
 process.env['ROOTREACH_MUTATE_SEED'] = values.seed;
 
 const mode = values['every-test'] ? '-every' : '';
-const name = `${target.replaceAll('/', '-')}-${values.share}-${values.seed}${mode}`;
+const name = `${asked.replaceAll('/', '-')}-${values.share}-${values.seed}${mode}`;
 const incrementalFile = `reports/mutation/${name}.json`;
 if (values.fresh) rmSync(incrementalFile, { force: true });
 
 const mutants = await new Stryker({
-  mutate: [
-    source.endsWith('.ts') ? source : `${source}/**/*.ts`,
-    ...apart.map((key) => `!packages/core/src/${key}`),
-  ],
+  mutate: target.files.map((file) => file.replace(/^!?/, '$&packages/core/src/')),
   // texts are checked by the tests of explain and of the page; a changed word is no changed science
   mutator: { excludedMutations: ['StringLiteral'] },
   ignoreStatic: true,
@@ -82,7 +75,7 @@ for (const { fileName, location, mutatorName, replacement, status } of [...alive
 }
 const [low, high] = wilson(killed, drawn.length).map((p) => (100 * p).toFixed(1));
 console.log(
-  `${target}: ${mutants.length} mutants, ${mutants.filter(isText).length} of them texts and ${atLoad} run at loading, ` +
+  `${asked}: ${mutants.length} mutants, ${mutants.filter(isText).length} of them texts and ${atLoad} run at loading, ` +
     `both left out; ${drawn.length} tried, ${killed} killed, ${alive.length} alive; ` +
     `score ${((100 * killed) / drawn.length).toFixed(1)} % (95 % interval ${low}-${high})`,
 );
