@@ -121,6 +121,35 @@ describe('entries at one joint beside one tree', () => {
     expect(entriesOf({ tree: { felled: '2015-07-01' } }).joints).toBe(0);
   });
 
+  it('tell trees apart that are alike but for the year of felling', () => {
+    const twin = (felled: string): Readonly<Record<string, unknown>> => ({
+      felled,
+      canopy_radius_m: undefined,
+    });
+    const bothOf = (first: string, second: string): number => {
+      const made = scene();
+      for (const [i, felled] of [first, second].entries()) {
+        made.tree({ at: [50, 6 - 12 * i], species: 'Alnus glutinosa', dbh_cm: 160, ...twin(felled) });
+      }
+      made.drain({
+        path: [
+          [0, 0],
+          [100, 0],
+        ],
+        material: 'clay',
+        joint: 'none',
+        installed: 1900,
+      });
+      made.fitting({ type: 'coupling', at: [50, 0] });
+      const { segments } = rank(made.site(), { asOf: '2026-07-01', horizonYears: YEARS });
+      return segments.reduce((sum, { expectedEntries }) => sum + expectedEntries.joints, 0);
+    };
+    const [gone, late] = ['2010-07-01', '2030-07-01'];
+    expect(bothOf(gone, gone)).toBe(0);
+    expect(bothOf(gone, late)).toBeCloseTo(bothOf(late, late) / 2, 12);
+    expect(bothOf(late, gone)).toBeCloseTo(bothOf(late, late) / 2, 12);
+  });
+
   it('begin when the tree is planted', () => {
     // moments of the horizon that lie before it count nothing: two of four, half of the years
     expect(entriesOf({ tree: { planted: '2031-07-01' } }).joints / plain.joints).toBeCloseTo(0.5, 9);
