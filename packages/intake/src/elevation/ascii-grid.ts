@@ -45,7 +45,10 @@ export async function readAsciiGrid(text: string, options: ElevationOptions = {}
   const given = { ncols: columns, nrows: rows, 'cellsize x': dx, 'cellsize y': dy };
   for (const [name, value] of Object.entries(given)) {
     if (value === undefined || !(value > 0)) {
-      return faulty('odd-header', `${name}: ${value === undefined || Number.isNaN(value) ? 'missing' : value}`);
+      return faulty(
+        'odd-header',
+        `${name}: ${value === undefined || Number.isNaN(value) ? 'missing' : value}`,
+      );
     }
   }
   const step = { x: dx as number, y: dy as number };
