@@ -24,7 +24,7 @@ import { json } from '../print/json.js';
 import { segmentCsv } from '../print/segment-csv.js';
 import { segmentGeojson } from '../print/segment-geojson.js';
 import { halfWords, type TownSummary, townReport } from '../print/town-report.js';
-import { intakeOptions, intakeOptionsFrom } from '../taking-in.js';
+import { intakeOptions, intakeOptionsFrom, sayTaken } from '../taking-in.js';
 import { cacheKey, readCache, writeCache } from '../town/cache.js';
 import { shareTeller } from '../town/clock.js';
 import { type GatheredTown, gatherTown } from '../town/gather-town.js';
@@ -98,7 +98,8 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   const folder = args.text('out');
   const pool = openPool(threads);
   try {
-    const { town, issues: found } = await townFrom(args, scoring, pool, io);
+    const { town, issues: found, reports } = await townFrom(args, scoring, pool, io);
+    sayTaken(reports, io);
     if (town.drains.count === 0) throw new CannotDo('there is no drain line in these files');
     const units = unitsFor(asked, { ...town.few, trees: [], drains: [] });
     const progress = shareTeller(io, 'Scoring', town.drains.count, 'lines');

@@ -4,8 +4,14 @@ import { type Answer, type Task, taskRunner } from './tasks.js';
 /** Threads that take tasks as they come free; answers come back in the order of the tasks. */
 export interface Pool {
   readonly threads: number;
-  /** @param done called with the number of tasks answered so far. */
-  readonly run: (tasks: readonly Task[], done?: (answered: number) => void) => Promise<Answer[]>;
+  /**
+   * @param tasks Made when a thread is free for them.
+   * @param done Called with the number of tasks answered so far.
+   */
+  readonly run: (
+    tasks: Iterable<Task> | AsyncIterable<Task>,
+    done?: (answered: number) => void,
+  ) => Promise<Answer[]>;
   /** Gives every thread the same task. */
   readonly tellAll: (task: Task) => Promise<void>;
   readonly close: () => Promise<void>;
@@ -19,12 +25,11 @@ function inPlace(): Pool {
   const run = taskRunner();
   return {
     threads: 0,
-    run: async (tasks, done) =>
-      tasks.map((task, i) => {
-        const answer = run(task);
-        done?.(i + 1);
-        return answer;
-      }),
+    run: async (tasks, done) => {
+      const answers: Answer[] = [];
+      for await (const task of tasks) done?.(answers.push(run(task)));
+      return answers;
+    },
     tellAll: async (task) => {
       run(task);
     },
@@ -45,6 +50,7 @@ function ask(worker: Worker, id: number, task: Task): Promise<Answer> {
       worker.off('error', failed);
     };
     const heard = (reply: Reply): void => {
+      if (reply.id !== id) return;
       end();
       if (reply.error === undefined) resolve(reply.answer ?? null);
       else reject(new Error(reply.error));
@@ -59,6 +65,15 @@ function ask(worker: Worker, id: number, task: Task): Promise<Answer> {
   });
 }
 
+/** Tasks one after the other, however many ask for the next one at a time. */
+async function* inTurn(tasks: Iterable<Task> | AsyncIterable<Task>): AsyncGenerator<Task, undefined> {
+  yield* tasks;
+  return undefined;
+}
+
+/** Tasks that a thread has before it, so that it does not wait for the next one to be made. */
+const AHEAD = 2;
+
 /** @param threads 0 works on the caller's own thread. */
 export function openPool(threads: number): Pool {
   if (threads === 0) return inPlace();
@@ -69,17 +84,21 @@ export function openPool(threads: number): Pool {
   return {
     threads,
     async run(tasks, done) {
-      const answers: Answer[] = new Array(tasks.length);
-      let next = 0;
+      const answers: Answer[] = [];
+      const coming = inTurn(tasks);
+      let given = 0;
       let answered = 0;
       const serve = async (worker: Worker): Promise<void> => {
-        while (next < tasks.length) {
-          const id = next++;
-          answers[id] = await ask(worker, id, tasks[id] as Task);
+        for (;;) {
+          const { value: task, done: isOver } = await coming.next();
+          if (isOver) return;
+          const id = given++;
+          answers[id] = await ask(worker, id, task);
           done?.(++answered);
         }
       };
-      await Promise.all(workers.map(serve));
+      const waiting = Array.from({ length: AHEAD }, () => workers).flat();
+      await Promise.all(waiting.map(serve));
       return answers;
     },
     async tellAll(task) {

@@ -20,6 +20,9 @@ function partsOf(geometry: Geometry): Geometry[] {
   }
 }
 
+/** A text of its own: a cell is a view of the piece of file that it came in, and would keep all of it in memory. */
+const own = (id: string): string => `${id}\n`;
+
 /** Turns the rows of one file into features of the site file, one after another, and counts what became of them. */
 export class Taker {
   private readonly tally = new Tally();
@@ -42,9 +45,9 @@ export class Taker {
     this.drains = new DrainReader(guessed.map, this.tally);
   }
 
-  broken(row: number, why: string): void {
+  broken(why: string): void {
     this.rows += 1;
-    this.tally.add('broken-row', row, why);
+    this.tally.add('broken-row', this.rows, why);
   }
 
   private aside(reason: Reason, value: unknown): Feature[] {
@@ -62,13 +65,13 @@ export class Taker {
     const whole = `${id} ${JSON.stringify('coordinates' in geometry ? geometry.coordinates : null)}`;
     if (this.ids.has(whole)) return null;
     this.ids.add(whole);
-    if (!this.ids.has(id)) return this.claim(id);
+    if (!this.ids.has(own(id))) return this.claim(id);
     this.tally.add('id-renewed', this.rows, id);
     return this.claim(`${id}-row-${this.rows}`);
   }
 
   private claim(id: string): string {
-    this.ids.add(id);
+    this.ids.add(own(id));
     return id;
   }
 
