@@ -91,8 +91,7 @@ export type { MaterialKey } from './tables/pipe-row.js';
 export { pipeRow } from './tables/pipes.js';
 export { runoffTable, type SurfaceKey } from './tables/runoff.js';
 export { speciesRow } from './tables/species.js';
-export { buffersOfDrains, pathIn, type TownDrains } from './town/packed-drains.js';
-export { buffersOfTrees } from './town/packed-trees.js';
+export { pathIn, type TownDrains } from './town/packed-drains.js';
 export { segmentSpans } from './town/segment-spans.js';
 export {
   type TownCell,

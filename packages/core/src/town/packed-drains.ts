@@ -42,9 +42,6 @@ export interface PackedDrains {
   readonly names: Texts;
 }
 
-export const buffersOfDrains = (d: PackedDrains): ArrayBufferLike[] =>
-  [d.points, d.ends, d.feature, d.kind, d.numbers].map((column) => column.buffer);
-
 export function packDrains(drains: readonly Drain[]): PackedDrains {
   const ends = new Uint32Array(drains.length);
   let total = 0;

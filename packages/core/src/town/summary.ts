@@ -118,10 +118,10 @@ export function townBySpecies(
   blocks: readonly TownBlock[],
 ): { readonly key: string; readonly name: string; readonly trees: number; readonly expected: number }[] {
   const kinds = treeKinds(town);
-  const { species, names } = town.trees;
+  const { species, names, pattern } = town.trees;
   const trees = new Map<string, number>();
-  for (const name of species) {
-    const key = names[name]?.key ?? '';
+  for (const p of pattern) {
+    const key = names[species[p] as number]?.key ?? '';
     trees.set(key, (trees.get(key) ?? 0) + 1);
   }
   return kinds
