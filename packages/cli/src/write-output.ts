@@ -1,8 +1,9 @@
-import { open, rename, rm, stat } from 'node:fs/promises';
-import { basename, dirname, join, resolve } from 'node:path';
+import { open, rename, stat } from 'node:fs/promises';
+import { resolve } from 'node:path';
 import type { Args } from './args.js';
 import { CannotDo } from './cannot-do.js';
 import type { Io } from './io.js';
+import { Unfinished } from './unfinished.js';
 
 const REASONS: Readonly<Record<string, string>> = {
   ENOENT: 'no such folder',
@@ -12,7 +13,16 @@ const REASONS: Readonly<Record<string, string>> = {
   EROFS: 'not allowed to write there',
   EISDIR: 'that is a folder',
   ENOSPC: 'the disk is full',
+  EDQUOT: 'there is no more room for you on that disk',
+  EFBIG: 'the file may not become so large there',
 };
+
+/** What the system says of a file that cannot be written, in plain words. */
+export function cannotWrite(path: string, error: unknown): CannotDo {
+  if (error instanceof CannotDo) return error;
+  const { code, message } = error as NodeJS.ErrnoException;
+  return new CannotDo(`cannot write ${path}: ${REASONS[code ?? ''] ?? message}`);
+}
 
 const isFolder = async (path: string): Promise<boolean> =>
   (await stat(path).catch(() => null))?.isDirectory() ?? false;
@@ -38,28 +48,50 @@ function* gathered(parts: string | Iterable<string>): Iterable<string> {
   yield held.join('');
 }
 
-/**
- * Writes beside the target and renames, so that a reader sees the old file or the whole new one.
- * @param parts The text, or pieces of it that are written as they come.
- */
-export async function writeWhole(path: string, parts: string | Iterable<string>): Promise<void> {
-  if (await isFolder(path)) throw new CannotDo(`cannot write ${path}: that is a folder`);
-  const beside = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
+/** What is written: the text, or pieces of it that are written as they come. */
+interface Output {
+  readonly path: string;
+  readonly parts: string | Iterable<string>;
+}
+
+async function write(path: string, { parts }: Output): Promise<void> {
+  const file = await open(path, 'wx');
   try {
-    const file = await open(beside, 'wx');
-    try {
-      for (const part of gathered(parts)) await file.write(part);
-      await file.sync();
-    } finally {
-      await file.close();
-    }
-    await rename(beside, path);
-  } catch (error) {
-    await rm(beside, { force: true });
-    const { code, message } = error as NodeJS.ErrnoException;
-    throw new CannotDo(`cannot write ${path}: ${REASONS[code ?? ''] ?? message}`);
+    // a single write may take in less than it is given, as it does on a disk that is nearly full
+    for (const part of gathered(parts)) await file.writeFile(part);
+    await file.sync();
+  } finally {
+    await file.close();
   }
 }
+
+/**
+ * Writes beside the targets and renames when all are whole: whoever reads sees the old files or the new ones, and
+ * never half of one, be the disk full or the command stopped.
+ */
+export async function writeAllWhole(outputs: readonly Output[]): Promise<void> {
+  const unfinished = new Unfinished();
+  let path = '';
+  try {
+    for (const output of outputs) {
+      ({ path } = output);
+      if (await isFolder(path)) throw new CannotDo(`cannot write ${path}: that is a folder`);
+      await write(unfinished.beside(path), output);
+    }
+    for (const output of outputs) {
+      ({ path } = output);
+      await rename(unfinished.beside(path), path);
+    }
+  } catch (error) {
+    throw cannotWrite(path, error);
+  } finally {
+    unfinished.clear();
+  }
+}
+
+/** Writes one file as `writeAllWhole` does. */
+export const writeWhole = (path: string, parts: string | Iterable<string>): Promise<void> =>
+  writeAllWhole([{ path, parts }]);
 
 /** Where a result goes, checked before the work is done. */
 export function outputPath(args: Args, option = 'out'): string | undefined {

@@ -91,18 +91,14 @@ export type { MaterialKey } from './tables/pipe-row.js';
 export { pipeRow } from './tables/pipes.js';
 export { runoffTable, type SurfaceKey } from './tables/runoff.js';
 export { speciesRow } from './tables/species.js';
+export { type TownStreets, townByStreet } from './town/by-street.js';
+export { type TownLift, townLift } from './town/lift.js';
 export { pathIn, type TownDrains } from './town/packed-drains.js';
 export { segmentSpans } from './town/segment-spans.js';
+export { type TownCell, townByCell, townByMaterial, townBySpecies } from './town/summary.js';
+export type { TownPart } from './town/sums.js';
 export {
-  type TownCell,
-  type TownLift,
-  type TownPart,
-  townByCell,
-  townByMaterial,
-  townBySpecies,
-  townLift,
-} from './town/summary.js';
-export {
+  joinBlocks,
   joinTown,
   packPiece,
   scoredTown,

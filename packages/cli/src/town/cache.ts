@@ -1,8 +1,12 @@
-import { closeSync, fsyncSync, openSync, readSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
-import { modelFingerprint, type SiteReading, type Town } from '@rootreach/core';
+import { closeSync, openSync, readSync, statSync } from 'node:fs';
+import { open, rename } from 'node:fs/promises';
+import { type Issue, modelFingerprint, type SiteReading, type Town, type TownBlock } from '@rootreach/core';
+import type { IntakeReport, TakeInOptions } from '@rootreach/intake';
+import { Unfinished } from '../unfinished.js';
+import { cannotWrite } from '../write-output.js';
 
 /** First bytes of a cache file; the number is raised when its contents change their meaning. */
-const MARK = 'rootreach town cache 1\n';
+const MARK = 'rootreach town cache 2\n';
 /** Columns start at such places, so that they can be looked at where they lie. */
 const STEP = 8;
 
@@ -22,37 +26,47 @@ export interface CacheKey {
   readonly model: string;
   readonly asOf: string;
   readonly horizonYears: number | null;
+  /** How tables were read. */
+  readonly intake: TakeInOptions;
   readonly files: readonly { readonly path: string; readonly size: number; readonly changedMs: number }[];
 }
 
 export interface CachedTown {
   readonly town: Town;
   readonly counts: SiteReading['counts'];
+  readonly issues: readonly Issue[];
+  readonly reports: readonly IntakeReport[];
+  /** Scores of all lines, and what they were made with. */
+  readonly scores: { readonly madeWith: string; readonly block: TownBlock };
 }
 
 /** Long texts are kept as bytes, so that the head stays small. */
 const LONG_TEXT = 10_000;
 
-/** Takes the columns and long texts out of a value. */
+/** Takes the columns and long texts out of a value; what stands in it twice is stored once. */
 function takeApart(value: unknown, columns: Uint8Array[]): unknown {
-  let at = columns.reduce((sum, { byteLength }) => sum + Math.ceil(byteLength / STEP) * STEP, 0);
+  let at = 0;
+  const known = new Map<unknown, Stored>();
   const store = ($column: Stored['$column'], bytes: Uint8Array): Stored => {
     const stored = { $column, at, bytes: bytes.byteLength };
     columns.push(bytes);
     at += Math.ceil(bytes.byteLength / STEP) * STEP;
     return stored;
   };
-  const walk = (one: unknown): unknown => {
+  const column = (one: unknown): Stored | null => {
     if (typeof one === 'string')
-      return one.length > LONG_TEXT ? store('text', Buffer.from(one, 'utf8')) : one;
+      return one.length > LONG_TEXT ? store('text', Buffer.from(one, 'utf8')) : null;
     if (one instanceof ArrayBuffer || one instanceof SharedArrayBuffer)
       return store('bytes', new Uint8Array(one));
-    if (ArrayBuffer.isView(one)) {
-      const { buffer, byteOffset, byteLength } = one;
-      return store(
-        one.constructor.name as keyof typeof TYPES,
-        new Uint8Array(buffer, byteOffset, byteLength),
-      );
+    if (!ArrayBuffer.isView(one)) return null;
+    const { buffer, byteOffset, byteLength } = one;
+    return store(one.constructor.name as keyof typeof TYPES, new Uint8Array(buffer, byteOffset, byteLength));
+  };
+  const walk = (one: unknown): unknown => {
+    const stored = known.get(one) ?? column(one);
+    if (stored !== null) {
+      known.set(one, stored);
+      return stored;
     }
     if (Array.isArray(one)) return one.map(walk);
     if (typeof one === 'object' && one !== null) {
@@ -61,11 +75,6 @@ function takeApart(value: unknown, columns: Uint8Array[]): unknown {
     return one;
   };
   return walk(value);
-}
-
-function writeAll(fd: number, bytes: Uint8Array): void {
-  for (let at = 0; at < bytes.byteLength; )
-    at += writeSync(fd, bytes, at, Math.min(1 << 28, bytes.byteLength - at));
 }
 
 function readAll(fd: number, into: Uint8Array, from: number): boolean {
@@ -80,7 +89,7 @@ function readAll(fd: number, into: Uint8Array, from: number): boolean {
 /** What a cache of these files would have to be made from. */
 export function cacheKey(
   files: readonly string[],
-  settings: Pick<CacheKey, 'asOf' | 'horizonYears'>,
+  settings: Pick<CacheKey, 'asOf' | 'horizonYears' | 'intake'>,
 ): CacheKey {
   return {
     model: modelFingerprint(),
@@ -92,33 +101,32 @@ export function cacheKey(
   };
 }
 
-/** Writes beside and renames: a cache is whole or not there. */
-export function writeCache(path: string, key: CacheKey, cached: CachedTown): void {
+/** Writes beside and renames: a cache is whole or not there. @throws CannotDo where it cannot be written. */
+export async function writeCache(path: string, key: CacheKey, cached: CachedTown): Promise<void> {
   const columns: Uint8Array[] = [];
   const body = takeApart(cached, columns);
   const head = Buffer.from(JSON.stringify({ key, body }), 'utf8');
-  const sizes = Buffer.alloc(16);
-  sizes.writeDoubleLE(head.byteLength, 0);
-  sizes.writeDoubleLE(
-    columns.reduce((sum, { byteLength }) => sum + byteLength, 0),
-    8,
-  );
-  const beside = `${path}.${process.pid}.part`;
-  const fd = openSync(beside, 'wx');
+  const size = Buffer.alloc(8);
+  size.writeDoubleLE(head.byteLength);
+  const unfinished = new Unfinished();
   try {
-    writeAll(fd, Buffer.from(MARK));
-    writeAll(fd, sizes);
-    writeAll(fd, head);
-    for (const column of columns) {
-      writeAll(fd, column);
-      writeAll(fd, new Uint8Array((STEP - (column.byteLength % STEP)) % STEP));
+    const beside = unfinished.beside(path);
+    const file = await open(beside, 'wx');
+    try {
+      for (const part of [Buffer.from(MARK), size, head]) await file.writeFile(part);
+      for (const column of columns) {
+        await file.writeFile(column);
+        await file.writeFile(new Uint8Array((STEP - (column.byteLength % STEP)) % STEP));
+      }
+      await file.sync();
+    } finally {
+      await file.close();
     }
-    fsyncSync(fd);
-    closeSync(fd);
-    renameSync(beside, path);
+    await rename(beside, path);
   } catch (error) {
-    rmSync(beside, { force: true });
-    throw error;
+    throw cannotWrite(path, error);
+  } finally {
+    unfinished.clear();
   }
 }
 
@@ -146,7 +154,7 @@ export function readCache(
     return null;
   }
   try {
-    const start = Buffer.alloc(MARK.length + 16);
+    const start = Buffer.alloc(MARK.length + 8);
     if (!readAll(fd, start, 0) || start.toString('latin1', 0, MARK.length) !== MARK) return null;
     const headBytes = start.readDoubleLE(MARK.length);
     if (!(headBytes > 0 && headBytes < 2 ** 30)) return null;
@@ -156,12 +164,19 @@ export function readCache(
     if (JSON.stringify(madeFrom) !== JSON.stringify(key)) return null;
     const first = start.byteLength + headBytes;
     let whole = true;
-    const columnAt = ({ $column, at, bytes }: Stored): unknown => {
+    const known = new Map<number, unknown>();
+    const read = ({ $column, at, bytes }: Stored): unknown => {
       const room = new Room(bytes);
       whole = readAll(fd, new Uint8Array(room), first + at) && whole;
       if ($column === 'bytes') return room;
       if ($column === 'text') return Buffer.from(room).toString('utf8');
       return new TYPES[$column](room as ArrayBuffer) as Column;
+    };
+    const columnAt = (stored: Stored): unknown => {
+      const column = known.get(stored.at) ?? read(stored);
+      // nothing lies where an empty one does
+      if (stored.bytes > 0) known.set(stored.at, column);
+      return column;
     };
     const cached = putTogether(body, columnAt) as CachedTown;
     return whole ? cached : null;

@@ -74,13 +74,17 @@ async function* inTurn(tasks: Iterable<Task> | AsyncIterable<Task>): AsyncGenera
 /** Tasks that a thread has before it, so that it does not wait for the next one to be made. */
 const AHEAD = 2;
 
-/** @param threads 0 works on the caller's own thread. */
+/** @param threads 0 works on the caller's own thread; others are started when there is something for them to do. */
 export function openPool(threads: number): Pool {
   if (threads === 0) return inPlace();
-  const workers = Array.from(
-    { length: threads },
-    () => new Worker(new URL('./worker.js', import.meta.url), { resourceLimits: LIMITS }),
-  );
+  let started: Worker[] | null = null;
+  const start = (): Worker[] => {
+    started ??= Array.from(
+      { length: threads },
+      () => new Worker(new URL('./worker.js', import.meta.url), { resourceLimits: LIMITS }),
+    );
+    return started;
+  };
   return {
     threads,
     async run(tasks, done) {
@@ -97,15 +101,15 @@ export function openPool(threads: number): Pool {
           done?.(++answered);
         }
       };
-      const waiting = Array.from({ length: AHEAD }, () => workers).flat();
+      const waiting = Array.from({ length: AHEAD }, start).flat();
       await Promise.all(waiting.map(serve));
       return answers;
     },
     async tellAll(task) {
-      await Promise.all(workers.map((worker, i) => ask(worker, i, task)));
+      await Promise.all(start().map((worker, i) => ask(worker, i, task)));
     },
     async close() {
-      await Promise.all(workers.map((worker) => worker.terminate()));
+      await Promise.all((started ?? []).map((worker) => worker.terminate()));
     },
   };
 }

@@ -29,7 +29,16 @@ export function taskRunner(): (task: Task) => Answer {
 /** Buffers of an answer that are handed over rather than copied. */
 export function buffersOf(answer: Answer): ArrayBufferLike[] {
   if (answer === null) return [];
-  const parts = 'piece' in answer ? [answer.piece.trees, answer.piece.drains, answer.piece.grown] : [answer];
+  const parts =
+    'piece' in answer
+      ? [
+          answer.piece.trees,
+          answer.piece.trees.streets,
+          answer.piece.drains,
+          answer.piece.drains.streets,
+          answer.piece.grown,
+        ]
+      : [answer];
   const columns = parts.flatMap((part): unknown[] => Object.values(part)).filter(ArrayBuffer.isView);
   return [...new Set(columns.map(({ buffer }) => buffer))];
 }

@@ -23,6 +23,8 @@ export interface Tree {
   readonly felledYear: number | null;
   readonly condition: string | null;
   readonly note: string | null;
+  /** Street that it stands in, where it is named. */
+  readonly street?: string;
 }
 
 export type Wetness = 'dry' | 'often' | 'standing';
@@ -52,6 +54,8 @@ export interface Drain {
   readonly carries: 'storm' | 'foul' | null;
   readonly servesM2: number | null;
   readonly wet: Wetness | null;
+  /** Street that it lies in, where it is named. */
+  readonly street?: string;
 }
 
 export type FittingType =

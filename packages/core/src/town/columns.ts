@@ -1,4 +1,4 @@
-type Column = Float64Array | Uint32Array | Uint8Array;
+type Column = Float64Array | Int32Array | Uint32Array | Uint8Array;
 
 /**
  * Columns of pieces, one after the other.

@@ -1,4 +1,5 @@
 import type { Drain, LonLat } from '../model/site.js';
+import { joinStreets, type Streets, streetAt, streetsOf } from './streets.js';
 import { TextReader, type Texts, textsOf } from './texts.js';
 
 /** The numbers that a line may have, NaN where not given. */
@@ -40,6 +41,7 @@ export interface PackedDrains {
   readonly ids: Texts;
   /** Names; empty for none. */
   readonly names: Texts;
+  readonly streets: Streets;
 }
 
 export function packDrains(drains: readonly Drain[]): PackedDrains {
@@ -98,6 +100,7 @@ export function packDrains(drains: readonly Drain[]): PackedDrains {
     numbers,
     ids: textsOf(drains.map(({ id }) => id)),
     names: textsOf(drains.map(({ name }) => name ?? '')),
+    streets: streetsOf(drains),
   };
 }
 
@@ -144,6 +147,10 @@ export function joinDrains(
     numbers,
     ids: pieces.map((piece) => piece.ids),
     names: pieces.map((piece) => piece.names),
+    streets: joinStreets(
+      pieces.map((piece) => piece.streets),
+      room,
+    ),
   };
 }
 
@@ -169,6 +176,7 @@ export function drainReader(drains: TownDrains): (index: number) => Drain {
       return Number.isNaN(value) ? null : value;
     };
     const name = names.at(i);
+    const street = streetAt(drains.streets, i);
     return {
       id: ids.at(i),
       origin: { file, index: drains.feature[i] as number },
@@ -184,6 +192,7 @@ export function drainReader(drains: TownDrains): (index: number) => Drain {
       dugYear: number('dugYear'),
       cutYear: number('cutYear'),
       servesM2: number('servesM2'),
+      ...(street === undefined ? {} : { street }),
     };
   };
 }

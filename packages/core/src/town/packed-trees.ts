@@ -2,6 +2,7 @@ import type { Tree } from '../model/site.js';
 import type { SpeciesMatch } from '../model/species-match.js';
 import type { TreePatterns } from '../risk/tree-patterns.js';
 import { joinColumns } from './columns.js';
+import { joinStreets, type Streets, streetAt, streetsOf } from './streets.js';
 import { TextReader, type Texts, textsOf } from './texts.js';
 
 /** What is known of the trees of one piece of a town, as columns; NaN stands for not given. */
@@ -20,6 +21,7 @@ export interface PackedTrees {
   readonly species: Uint32Array;
   readonly names: readonly SpeciesMatch[];
   readonly ids: Texts;
+  readonly streets: Streets;
 }
 
 const orNaN = (value: number | null): number => value ?? Number.NaN;
@@ -55,6 +57,7 @@ export function packTrees(
     species,
     names: [...numberOf.keys()],
     ids: textsOf(trees.map(({ id }) => id)),
+    streets: streetsOf(trees),
   };
 }
 
@@ -94,6 +97,10 @@ export function joinTrees(
     species: numbers('species', (piece) => piece.names.length),
     names: pieces.flatMap((piece) => piece.names),
     ids: pieces.map((piece) => piece.ids),
+    streets: joinStreets(
+      pieces.map((piece) => piece.streets),
+      room,
+    ),
   };
 }
 
@@ -102,6 +109,7 @@ export function treeReader(trees: TownTrees): (index: number) => Tree {
   const ids = new TextReader(trees.ids);
   return (i) => {
     const p = trees.pattern[i] as number;
+    const street = streetAt(trees.streets, i);
     return {
       id: ids.at(i),
       position: [trees.lon[i] as number, trees.lat[i] as number],
@@ -113,6 +121,7 @@ export function treeReader(trees: TownTrees): (index: number) => Tree {
       felledYear: orNull(trees.felled[p]),
       condition: null,
       note: null,
+      ...(street === undefined ? {} : { street }),
     };
   };
 }

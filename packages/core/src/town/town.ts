@@ -190,26 +190,40 @@ export function townScorer(town: Town, options: RankOptions): (from: number, to:
   };
 }
 
-/** The town scored, from the scores of its blocks of lines in their order. */
-export function scoredTown(town: Town, options: RankOptions, blocks: readonly ScoreColumns[]): ScoredSite {
-  return new ScoredSite(siteOfTown(town), options, { made: town.made, columns: joinScores(blocks) });
-}
+/** The town scored, from the scores of all its lines. */
+export const scoredTown = (town: Town, options: RankOptions, columns: TownBlock): ScoredSite =>
+  new ScoredSite(siteOfTown(town), options, { made: town.made, columns });
 
-/** Columns of blocks, one after the other. */
-function joinScores(blocks: readonly ScoreColumns[]): ScoreColumns {
-  const count = blocks.reduce((sum, block) => sum + block.count, 0);
-  const whole = {
-    line: new Int32Array(count),
-    segment: new Int32Array(count),
-    lengthM: new Float64Array(count),
-    expected: new Float64Array(count),
-    logSd: new Float64Array(count),
-    unsaid: new Uint8Array(count),
+/** Blocks of lines put together in their order. */
+export function joinBlocks(blocks: readonly TownBlock[]): TownBlock {
+  const int = (name: 'line' | 'segment') =>
+    joinColumns(
+      blocks,
+      (block) => block[name],
+      (length) => new Int32Array(length),
+    );
+  const float = (name: 'lengthM' | 'expected' | 'logSd') =>
+    joinColumns(
+      blocks,
+      (block) => block[name],
+      (length) => new Float64Array(length),
+    );
+  const byKind = new Float64Array(blocks[0]?.byKind.length ?? 0);
+  for (const block of blocks)
+    for (const [i, sum] of block.byKind.entries()) byKind[i] = (byKind[i] as number) + sum;
+  return {
+    count: blocks.reduce((sum, block) => sum + block.count, 0),
+    line: int('line'),
+    segment: int('segment'),
+    lengthM: float('lengthM'),
+    expected: float('expected'),
+    logSd: float('logSd'),
+    unsaid: joinColumns(
+      blocks,
+      (block) => block.unsaid,
+      (length) => new Uint8Array(length),
+    ),
+    issues: blocks.flatMap((block) => block.issues),
+    byKind,
   };
-  let at = 0;
-  for (const block of blocks) {
-    for (const name of Object.keys(whole) as (keyof typeof whole)[]) whole[name].set(block[name], at);
-    at += block.count;
-  }
-  return { count, ...whole, issues: blocks.flatMap((block) => block.issues) };
 }

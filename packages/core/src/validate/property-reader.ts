@@ -18,6 +18,7 @@ const TEXT_KEYS = new Set([
   'material',
   'condition',
   'note',
+  'street',
   'drain',
   'from',
   'installed',

@@ -13,7 +13,8 @@ export type TreeField =
   | 'canopyRadius'
   | 'height'
   | 'condition'
-  | 'planted';
+  | 'planted'
+  | 'street';
 export type DrainField =
   | 'id'
   | 'name'
