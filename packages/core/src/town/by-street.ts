@@ -1,6 +1,6 @@
 import { planeAt } from '../geometry/plane.js';
 import type { ScoredSite } from '../risk/scored-site.js';
-import { pathIn } from './packed-drains.js';
+import { middleIn } from './packed-drains.js';
 import { streetAt } from './streets.js';
 import { byExpected, sumBy, type TownPart } from './sums.js';
 import type { Town } from './town.js';
@@ -18,8 +18,7 @@ const STREET_M = 15;
 
 /** Street of the tree nearest to the middle point of a line. */
 function streetOfTree({ context: { field } }: ScoredSite, { trees, drains }: Town, line: number) {
-  const path = pathIn(drains, line);
-  const [lon, lat] = path[Math.floor(path.length / 2)] ?? [0, 0];
+  const [lon, lat] = middleIn(drains, line);
   const { metresPerDegreeLat, metresPerDegreeLon } = planeAt(lon, lat);
   const high = STREET_M / metresPerDegreeLat;
   const wide = STREET_M / metresPerDegreeLon;

@@ -164,6 +164,19 @@ export function pathIn({ points, ends }: Pick<TownDrains, 'points' | 'ends'>, i:
   ]);
 }
 
+/** The middle one of the points of a line. */
+export function middleIn({ points, ends }: Pick<TownDrains, 'points' | 'ends'>, i: number): LonLat {
+  const from = i === 0 ? 0 : (ends[i - 1] as number);
+  const middle = from + Math.floor(((ends[i] as number) - from) / 2);
+  return [points[2 * middle] as number, points[2 * middle + 1] as number];
+}
+
+/** Reads the ids of lines alone. */
+export function drainIds({ ids }: TownDrains): (index: number) => string {
+  const reader = new TextReader(ids);
+  return (i) => reader.at(i);
+}
+
 /** Makes one line from the columns. */
 export function drainReader(drains: TownDrains): (index: number) => Drain {
   const ids = new TextReader(drains.ids);

@@ -2,7 +2,7 @@ import { planeAt } from '../geometry/plane.js';
 import type { ScoredSite } from '../risk/scored-site.js';
 import { pipeRow } from '../tables/pipes.js';
 import { speciesRow } from '../tables/species.js';
-import { pathIn, type TownDrains } from './packed-drains.js';
+import { middleIn, pathIn, type TownDrains } from './packed-drains.js';
 import { byExpected, sumBy, type TownPart } from './sums.js';
 import { type Town, type TownBlock, treeKinds } from './town.js';
 
@@ -30,8 +30,7 @@ export function townByCell(scored: ScoredSite, drains: TownDrains, cellM: number
   const high = cellM / metresPerDegreeLat;
   const wide = cellM / metresPerDegreeLon;
   const keyOf = (line: number): string => {
-    const path = pathIn(drains, line);
-    const [x = 0, y = 0] = path[Math.floor(path.length / 2)] ?? [];
+    const [x, y] = middleIn(drains, line);
     return `${Math.floor(x / wide)} ${Math.floor(y / high)}`;
   };
   return [...sumBy(scored, keyOf)]
@@ -51,11 +50,13 @@ export function townBySpecies(
 ): { readonly key: string; readonly name: string; readonly trees: number; readonly expected: number }[] {
   const kinds = treeKinds(town);
   const { species, names, pattern } = town.trees;
+  const ofPattern = new Uint32Array(species.length);
+  for (const p of pattern) ofPattern[p] = (ofPattern[p] as number) + 1;
   const trees = new Map<string, number>();
-  for (const p of pattern) {
+  ofPattern.forEach((count, p) => {
     const key = names[species[p] as number]?.key ?? '';
-    trees.set(key, (trees.get(key) ?? 0) + 1);
-  }
+    trees.set(key, (trees.get(key) ?? 0) + count);
+  });
   return kinds
     .map((key, i) => ({
       key,

@@ -1,6 +1,5 @@
 /** `12`, `12-14`, `12a`, `12 1/2`, `12 bis` before the street. */
-const NUMBER_BEFORE =
-  /^\d+[a-z]?(?:\s?[-–/&]\s?\d+[a-z]?)?(?:\s\d\/\d)?(?:\s(?:bis|ter|quater))?\s+(?=\S)/i;
+const NUMBER_BEFORE = /^\d+[a-z]?(?:\s?[-–/&]\s?\d+[a-z]?)?(?:\s\d\/\d)?(?:\s(?:bis|ter|quater))?\s+(?=\S)/i;
 /** `12a`, `nº 12`, `5/b` behind it. */
 const NUMBER_BEHIND = /[\s,]+(?:n[º°.]?\s?)?\d+\s?[a-z]?(?:\s?[-–/]\s?(?:\d+\s?[a-z]?|[a-z]))?$/i;
 /** Words that begin or end a street's name where the number stands behind it. */
