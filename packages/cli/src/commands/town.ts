@@ -116,7 +116,7 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
 /** A whole town: read in pieces, scored by several threads. */
 export const townCommand: Command = {
   summary:
-    'score a whole town, several threads at once: worst stretches, sums by square, material and species',
+    'score a whole town, several threads at once: worst stretches, sums by square, street, material and species',
   usage: 'rootreach town FILE... [options]',
   examples: [
     'rootreach town trees.geojson lines.geojson --out results/',
@@ -134,7 +134,7 @@ export const townCommand: Command = {
       value: 'N',
       text: 'threads to work with; as many as the machine has (8 at most) if not given',
     },
-    cache: { value: 'FILE', text: 'keep what was read there, and start from it the next time' },
+    cache: { value: 'FILE', text: 'keep what was read and scored there, and start from it the next time' },
     ...scoringOptions,
     ...modelOption,
     ...intakeOptions,

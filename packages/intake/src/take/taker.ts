@@ -2,6 +2,7 @@ import type { Feature, Geometry } from 'geojson';
 import type { GuessedMap } from '../columns/guess-map.js';
 import { isMissing } from '../values/missing.js';
 import { type IntakeReport, type Reason, Tally } from './intake-report.js';
+import { placeNumber } from './place-number.js';
 import { Placing } from './positions.js';
 import { cellOf, type Format, type RawRow } from './raw-table.js';
 import { SharedPositions } from './shared-positions.js';
@@ -29,7 +30,10 @@ export class Taker {
   private readonly placing: Placing;
   private readonly trees: TreeReader;
   private readonly drains: DrainReader;
-  private readonly ids = new Set<string>();
+  /** Place of the first row with an id, by the id; not a number where the file gave none. */
+  private readonly places = new Map<string, number>();
+  /** Ids that were given anew, with the place that each came with. */
+  private readonly renewed = new Set<string>();
   private readonly shared = new SharedPositions();
   private rows = 0;
   private taken = 0;
@@ -60,18 +64,20 @@ export class Taker {
     const use = this.guessed.map.columns.id;
     const given = use === undefined ? undefined : cellOf(row, use.column);
     // an id of 0 is an empty cell of a database
-    if (isMissing(given) || given === 0 || given === '0') return this.claim(`row-${this.rows}`);
+    if (isMissing(given) || given === 0 || given === '0') return this.claim(`row-${this.rows}`, Number.NaN);
     const id = String(given).trim();
-    const whole = `${id} ${JSON.stringify('coordinates' in geometry ? geometry.coordinates : null)}`;
-    if (this.ids.has(whole)) return null;
-    this.ids.add(whole);
-    if (!this.ids.has(own(id))) return this.claim(id);
+    const place = placeNumber('coordinates' in geometry ? geometry.coordinates : null);
+    const first = this.places.get(own(id));
+    if (first === undefined) return this.claim(id, place);
+    const also = `${id} ${place}`;
+    if (first === place || this.renewed.has(also)) return null;
+    this.renewed.add(also);
     this.tally.add('id-renewed', this.rows, id);
-    return this.claim(`${id}-row-${this.rows}`);
+    return this.claim(`${id}-row-${this.rows}`, place);
   }
 
-  private claim(id: string): string {
-    this.ids.add(own(id));
+  private claim(id: string, place: number): string {
+    this.places.set(own(id), place);
     return id;
   }
 
