@@ -32,7 +32,7 @@ function withLimit(blocks: number, ...argv: string[]) {
 const ended = (child: ChildProcess): Promise<[code: number | null, signal: string | null]> =>
   new Promise((done) => child.once('close', (code, signal) => done([code, signal])));
 
-describe('a town that cannot be written to the end', () => {
+describe('a town that cannot be written to the end', { timeout: 180_000 }, () => {
   it('leaves the results of an earlier run and nothing else where there is no room', () => {
     const out = earlier('full');
     const { status, stderr } = withLimit(100, 'town', ...FILES, '--threads', '0', '--top', '5', '--out', out);

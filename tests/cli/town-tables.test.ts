@@ -1,9 +1,10 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { makeTown } from '../bench/town.mjs';
-import { call } from './call.js';
+import { call, here } from './call.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'rootreach-town-tables-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -90,6 +91,38 @@ describe('a town from tables', () => {
       await call(['town', at('trees.csv'), at('lines.geojson'), ...FEW, '--segment-m', '2']),
     );
   });
+});
+
+describe('threads', () => {
+  it('change no byte of what is made of a table of several pieces', () => {
+    const head = CSV.slice(0, CSV.indexOf('\r\n') + 2);
+    const many = Array.from({ length: 3 }, (_, i) => CSV.slice(head.length).replaceAll('T-', `T${i}-`));
+    writeFileSync(at('many.csv'), head + many.join(''));
+    const results = ['0', '1', '3'].map((threads) => {
+      const out = at(`by-${threads}`);
+      const argv = [
+        'town',
+        at('many.csv'),
+        at('lines.geojson'),
+        '--threads',
+        threads,
+        '--top',
+        '9',
+        '--segments',
+      ];
+      const { status } = spawnSync(process.execPath, [
+        here('packages/cli/dist/main.js'),
+        ...argv,
+        '--out',
+        out,
+      ]);
+      expect(status).toBeLessThan(2);
+      return readdirSync(out).map((name) => [name, readFileSync(join(out, name), 'utf8')]);
+    });
+    expect(results[0]).toHaveLength(11);
+    expect(results[1]).toEqual(results[0]);
+    expect(results[2]).toEqual(results[0]);
+  }, 180_000);
 });
 
 describe('sums by street', () => {
