@@ -148,6 +148,35 @@ describe('a table read in pieces', () => {
     }
   });
 
+  it('reads a collection that comes as several, with the columns of them all', async () => {
+    const feature = (i: number) => ({
+      type: 'Feature',
+      properties: {
+        BOTANICAL: 'Acer rubrum',
+        DBH_IN: 3 + (i % 30),
+        ...(i > 30 ? { CONDITION: i % 7 ? 'Good' : 'Stump' } : {}),
+      },
+      geometry: { type: 'Point', coordinates: [956424 + 9 * i, 168759] },
+    });
+    const collection = (from: number, to: number) =>
+      JSON.stringify({
+        type: 'FeatureCollection',
+        crs: { type: 'name', properties: { name: 'EPSG:2263' } },
+        features: Array.from({ length: to - from }, (_, i) => feature(from + i)),
+      });
+    const bytes = encode(collection(0, 50));
+    const [whole] = await takeIn({ name: 'trees.geojson', bytes });
+    const pieces = takeInPieces({
+      name: 'trees.geojson',
+      bytes: () => [bytes],
+      collections: () => [collection(0, 20), collection(20, 33), collection(33, 50)],
+    });
+    const features = [...(pieces?.texts ?? [])].flatMap(featuresOf);
+    expect(features).toEqual(featuresOf(whole?.input.text ?? ''));
+    expect(features).toHaveLength(47);
+    expect(pieces?.report()).toEqual(whole?.report);
+  });
+
   it('cannot be had of what must be read whole', () => {
     const of = (name: string, text: string) =>
       takeInPieces({ name, bytes: () => [encode(text)], collections: null });
