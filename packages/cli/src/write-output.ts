@@ -1,4 +1,5 @@
-import { open, rename, stat } from 'node:fs/promises';
+import { renameSync } from 'node:fs';
+import { open, stat } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import type { Args } from './args.js';
 import { CannotDo } from './cannot-do.js';
@@ -78,9 +79,10 @@ export async function writeAllWhole(outputs: readonly Output[]): Promise<void> {
       if (await isFolder(path)) throw new CannotDo(`cannot write ${path}: that is a folder`);
       await write(unfinished.beside(path), output);
     }
+    // at once: a signal between two of them would leave old files beside new ones
     for (const output of outputs) {
       ({ path } = output);
-      await rename(unfinished.beside(path), path);
+      renameSync(unfinished.beside(path), path);
     }
   } catch (error) {
     throw cannotWrite(path, error);
