@@ -165,6 +165,79 @@ for (const [screen, scheme] of looksOf(['desk', 'dark'], ['phone', 'light'])) {
   });
 }
 
+for (const [screen, scheme] of looksOf(['phone', 'light'], ['desk', 'dark'])) {
+  describe(`lines from several starts on a ${screen}, ${scheme}`, () => {
+    it('go from a blank lot to a shared main on the sketch, in one step that can be undone', async () => {
+      const { page, errors, strangers } = await lotWithTree(screen, scheme);
+      const { at, halfWidth } = await middleOf(page.locator('.pane-circles path').first());
+      const { tap } = handOn(page, screen);
+      const spot = (east: number, south: number): Spot => [
+        at[0] + east * halfWidth,
+        at[1] + south * halfWidth,
+      ];
+      await button(page, 'Tap the plan').first().click();
+      await tap(spot(-1.1, -0.5));
+      await page.getByText('Tap where it comes out.').waitFor();
+      await tap(spot(1.1, 0.9));
+      await page.locator('.route-to').waitFor();
+      await button(page, 'One more start').click();
+      await page.getByText('Tap where the water comes in.').waitFor();
+      await tap(spot(-1.1, 0.2));
+      await expect.poll(() => page.locator('.route-from').count()).toBe(2);
+      // one start too many is taken away again
+      await button(page, 'One more start').click();
+      await tap(spot(-0.9, 0.9));
+      await expect.poll(() => page.locator('.route-from').count()).toBe(3);
+      await button(page, 'Remove: Where the water comes in, 3').click();
+      await expect.poll(() => page.locator('.route-from').count()).toBe(2);
+      const targets = page.locator('.route-places button, .route-places select, .route-area input');
+      for (const box of await targets.evaluateAll((all) => all.map((one) => one.getBoundingClientRect())))
+        expect(box.height).toBeGreaterThanOrEqual(44);
+      for (const entry of await page.getByLabel(/drains there/).all()) await entry.fill('600');
+      await page.getByLabel(/Heaviest rain/).fill('6');
+      expect(await axeViolations(page)).toEqual([]);
+
+      await show(page);
+      const ways = page.locator('.route-head');
+      expect(await ways.allTextContents()).toEqual(['Shared main', 'A line for each']);
+      expect(await page.locator('.route-saving').textContent()).toMatch(
+        /^Shared main: \$[\d,]+ less than a line for each\.$/,
+      );
+      const lines = page.locator('.route-lines li');
+      expect(await lines.count()).toBe(3);
+      // 6 in/h on 600 ft2 are 37 gpm, on both 75
+      expect(await lines.filter({ hasText: 'Branch: start 1 to meeting A' }).textContent()).toMatch(/37.gpm/);
+      expect(await lines.filter({ hasText: 'Main: meeting A to outlet' }).textContent()).toMatch(/75.gpm/);
+      const patterns = await drawn(page).evaluateAll((paths) =>
+        paths.map((path) => path.getAttribute('stroke-dasharray') ?? ''),
+      );
+      const legend = await page
+        .locator('.route-pattern path')
+        .evaluateAll((paths) => paths.map((path) => path.getAttribute('stroke-dasharray') ?? ''));
+      expect(new Set(legend).size).toBe(2);
+      for (const pattern of legend) expect(patterns).toContain(pattern);
+      expect(await axeViolations(page)).toEqual([]);
+
+      const shared = await lines.allTextContents();
+      await ways.filter({ hasText: 'A line for each' }).click();
+      await expect.poll(() => lines.count()).toBe(2);
+      await ways.filter({ hasText: 'Shared main' }).click();
+      await expect.poll(() => lines.allTextContents()).toEqual(shared);
+
+      await button(page, 'Put it on the sketch').click();
+      await page.locator('.row').first().waitFor();
+      expect(await page.locator('.headline').textContent()).toMatch(/3 lines, .+ 1 tree/);
+      await page.keyboard.press('Control+z');
+      await expect.poll(() => page.locator('.row').count()).toBe(0);
+      await page.keyboard.press('Control+Shift+z');
+      await page.locator('.row').first().waitFor();
+      expect(errors).toEqual([]);
+      expect(strangers).toEqual([]);
+      await page.close();
+    });
+  });
+}
+
 describe('a new line by keys alone', () => {
   it('puts both ends, moves them and a bend, and goes into the ranking', async () => {
     const { page, errors } = await lotWithTree('desk', 'light');
@@ -189,6 +262,35 @@ describe('a new line by keys alone', () => {
     await page.locator('.route-bend').first().focus();
     await page.keyboard.press('Shift+ArrowUp');
     await expect.poll(() => figures(page)).not.toBe(before);
+    await press('Put it on the sketch');
+    await page.locator('.row').first().waitFor();
+    expect(errors).toEqual([]);
+    await page.close();
+  });
+
+  it('puts a second start, and lines for both', async () => {
+    const { page, errors } = await lotWithTree('desk', 'light');
+    const press = async (name: string | RegExp) => {
+      await button(page, name).first().focus();
+      await page.keyboard.press('Enter');
+    };
+    const move = async (handle: string, key: string, times: number) => {
+      await page.locator(handle).focus();
+      for (let i = 0; i < times; i++) await page.keyboard.press(`Shift+${key}`);
+    };
+    await press('Tap the plan');
+    await press('Set it mid-plan, then move it');
+    await press('Set it mid-plan, then move it');
+    await move('.route-from', 'ArrowLeft', 12);
+    await move('.route-to', 'ArrowRight', 12);
+    await press('One more start');
+    await press('Set it mid-plan, then move it');
+    await expect.poll(() => page.locator('.route-from').count()).toBe(2);
+    await page.locator('.route-from[data-badge="2"]').focus();
+    for (let i = 0; i < 12; i++) await page.keyboard.press('Shift+ArrowLeft');
+    for (let i = 0; i < 3; i++) await page.keyboard.press('Shift+ArrowDown');
+    await press('Show the ways');
+    await page.locator('.route-lines li').first().waitFor();
     await press('Put it on the sketch');
     await page.locator('.row').first().waitFor();
     expect(errors).toEqual([]);

@@ -73,7 +73,37 @@ describe('route', () => {
     const { route } = JSON.parse(out);
     expect(route.lines.length).toBeGreaterThan(1);
     expect(route.cost.now).toBeLessThanOrEqual(route.separate.cost.now * 1.001);
-    expect((await call(['route', FRENCH_DRAIN, ...ends, '--from', 'E1'])).out).toMatch(/Together \d+ ft/);
+    const text = (await call(['route', FRENCH_DRAIN, ...ends, '--from', 'E1'])).out;
+    for (const row of [
+      'length',
+      'price now',
+      'together, today',
+      'roots within 10 years',
+      'roots within 25 years',
+    ])
+      expect(text).toMatch(new RegExp(`^${row} +\\S+`, 'm'));
+    expect(route.chance['10'].likely).toBeLessThan(route.chance['25'].likely);
+  });
+
+  it('prints the sheet of lines that share a trench for the crew', async () => {
+    const two = [...ends, '--from', 'E1', '--crew'];
+    const { code, out } = await call(['route', FRENCH_DRAIN, ...two], { columns: 80, isTTY: true });
+    expect(code).toBe(0);
+    expect(out).toContain('Stations are measured from the upper end of each line.');
+    expect(out).toContain('Before you dig');
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+    const plain = JSON.parse((await call(['route', FRENCH_DRAIN, ...two, '--json'])).out);
+    const sum = plain.lines.reduce((total: number, { lengthM }: { lengthM: number }) => total + lengthM, 0);
+    expect(plain.sheet.lengthM).toBeCloseTo(sum, 3);
+  });
+
+  it('says what would carry water that is too much for one pipe', async () => {
+    const much = [...ends, '--serves', '6000', '--rain-in-h', '6', '--units', 'us'];
+    const { out } = await call(['route', FRENCH_DRAIN, ...much]);
+    // 6 in/h on 6,000 m2: 254 l/s, 4,030 gpm; three 12 in sewer pipes at 1 % carry that
+    expect(flat(out)).toMatch(
+      /has 4,0\d0 gpm to carry, and the largest pipe .*, 12 in, takes .*: lay 3 of them/,
+    );
   });
 
   it('prints the sheet of one way for the crew, and the same for a script', async () => {
@@ -168,7 +198,7 @@ describe('route', () => {
     [[...ends, '--serves', '60', '--serves', '40'], '--serves goes with each --from'],
     [[...ends, '--choose', 'a'], '--choose goes with --crew'],
     [[...ends, '--crew', '--choose', 'q'], "there is no way 'q'"],
-    [[...ends, '--crew', '--from', 'E1'], '--crew goes with one --from only'],
+    [[...ends, '--crew', '--choose', 'a', '--from', 'E1'], '--choose goes with one --from only'],
     [[...ends, '--ground', 'nowhere.tif'], 'cannot read nowhere.tif: no such file'],
     [[...ends, '--ground-unit', 'ft'], '--ground-unit goes with --ground'],
     [[...ends, '--json', '--geojson'], 'choose one of --json and --geojson'],

@@ -86,9 +86,18 @@ describe('rootreach town', () => {
     const second = await call(argv);
     expect(second.out).toBe(first.out);
     const bytes = readFileSync(at('town.cache'));
-    expect(bytes.toString('latin1', 0, 22)).toBe('rootreach town cache 1');
+    expect(bytes.toString('latin1', 0, 22)).toBe('rootreach town cache 3');
     truncateSync(at('town.cache'), bytes.length - 100);
     expect((await call(argv)).out).toBe(first.out);
+    // one bit turned over, in the head and in the columns
+    for (const place of [60, 0.3, 0.6, 0.95].map((share) =>
+      Math.floor(share < 1 ? share * bytes.length : share),
+    )) {
+      const damaged = Buffer.from(bytes);
+      damaged[place] = (damaged[place] ?? 0) ^ 64;
+      writeFileSync(at('town.cache'), damaged);
+      expect((await call(argv)).out, `byte ${place}`).toBe(first.out);
+    }
     // another year: the trees have grown
     const later = await call([...argv, '--as-of', '2036']);
     expect(JSON.parse(later.out)).not.toEqual(JSON.parse(first.out));

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { rank, readSite, type Site } from '../../packages/core/src/index.js';
 import { crewSheet, homeownerPage, lotPicture, wordsFor } from '../../packages/report/src/index.js';
 import { ownerInput, siteOf, TAIL_FULL } from './inputs.js';
-import { elements, parsed } from './page-text.js';
+import { parsed } from './page-text.js';
+import { strangers } from './strangers.js';
 
 const BITS = [
   '</text><script>x</script>',
@@ -43,19 +44,6 @@ const renamed = (name: string): Site => ({
     photo: i === 0 ? `data:image/png;base64,${name}` : name,
   })),
 });
-
-const allowed = new Set(
-  `html head meta title style body main header section footer div p span h1 h2 ul li b table thead tbody tr th td
-  figure figcaption img svg g defs pattern radialGradient stop rect circle path line text`.split(/\s+/),
-);
-
-function strangers(markup: string): string[] {
-  return elements(parsed(markup)).flatMap((one) => {
-    const names = Array.from({ length: one.attributes.length }, (_, i) => one.attributes.item(i)?.name ?? '');
-    const odd = names.filter((name) => /^on|^style$|^src$/.test(name) && one.nodeName !== 'img');
-    return [...(allowed.has(one.nodeName) ? [] : [one.nodeName]), ...odd];
-  });
-}
 
 describe('names that try to be markup', () => {
   it('stay text on the page, the sheet and the plan', () => {

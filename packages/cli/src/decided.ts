@@ -9,7 +9,7 @@ import {
   type Site,
 } from '@rootreach/core';
 import type { Args } from './args.js';
-import { CannotDo } from './cannot-do.js';
+import { asAsked } from './as-asked.js';
 import { type Scoring, scoringFrom } from './common-options.js';
 import type { Io } from './io.js';
 import { learnedFrom } from './learned-from.js';
@@ -46,8 +46,8 @@ function decideAsAsked(
   newRoute: NewRoute | null,
 ): DecideResult {
   const { asOf, segmentM, learned } = scoring;
-  try {
-    return decide(site, requestFrom(args, site, scoring, units), {
+  return asAsked(() =>
+    decide(site, requestFrom(args, site, scoring, units), {
       asOf,
       units,
       terms: termsFrom(args),
@@ -57,11 +57,8 @@ function decideAsAsked(
       ...(newRoute === null ? {} : { newRoute }),
       ...(segmentM === undefined ? {} : { segmentM }),
       ...(learned === undefined ? {} : { learned }),
-    });
-  } catch (error) {
-    if (error instanceof RangeError) throw new CannotDo(error.message);
-    throw error;
-  }
+    }),
+  );
 }
 
 /** Reads the files, decides on the stretch asked for, and says on stderr what was wrong with what was read. */

@@ -7,6 +7,7 @@ import {
   type Site,
 } from '@rootreach/core';
 import type { Args } from './args.js';
+import { asAsked } from './as-asked.js';
 import { CannotDo } from './cannot-do.js';
 import type { Io } from './io.js';
 import { printable } from './print/printable.js';
@@ -20,7 +21,7 @@ export const routeIsAsked = (args: Args): boolean =>
 export function planAsked(args: Args, site: Site, asOf: string, prices: PriceList, io: Io): RouteResult {
   const { request, sources } = routeAsked(args, site, asOf, prices);
   if (sources.length > 1) throw new CannotDo('one --from only: plan shared lines with rootreach route');
-  const result = planRoute(site, request);
+  const result = asAsked(() => planRoute(site, request));
   if (result.none !== null) io.stderr.write(`No new route: ${printable(result.none.message)}\n`);
   return result;
 }

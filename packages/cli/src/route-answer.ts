@@ -1,26 +1,29 @@
 import {
   type GroundBasis,
+  type PipeForArea,
   type PriceList,
   planRoute,
   planSharedRoute,
   protectionSheet,
   type RouteRequest,
   type Site,
+  sharedProtectionSheet,
 } from '@rootreach/core';
 import type { Args } from './args.js';
+import { asAsked } from './as-asked.js';
 import { CannotDo } from './cannot-do.js';
 import { chosenWay } from './chosen-way.js';
 import type { GivenGround } from './ground-from.js';
 import { groundLine } from './print/ground-line.js';
 import { json } from './print/json.js';
 import type { Page } from './print/rank-table.js';
-import { crewPlain, crewText } from './print/route-crew.js';
+import { crewPlain, crewText, sharedCrewPlain, sharedCrewText } from './print/route-crew.js';
 import { routeGeojson, sharedGeojson } from './print/route-geojson.js';
 import { sharedRouteText } from './print/route-shared.js';
 import { routeTable } from './print/route-table.js';
-import { sizingLine } from './print/sizing-line.js';
+import { type SizedLine, sizingLine, tooMuchLine } from './print/sizing-line.js';
 import type { RouteAsked } from './route-asked.js';
-import { isLargest, type Sized, sizedByRain } from './sized-by-rain.js';
+import { type Sized, sizedByRain } from './sized-by-rain.js';
 
 export type RouteForm = 'json' | 'geojson' | 'text';
 
@@ -47,10 +50,9 @@ function groundLines(basis: GroundBasis, ground: GivenGround | null, { units }: 
   return basis.kind === 'none' || basis.kind === 'one-level' ? [] : [groundLine(basis, ground, units)];
 }
 
-function sizingWords({ sizing, sizeFor, servesM2 }: Sized, { units }: Page): string {
-  const total = servesM2.reduce((sum, area) => sum + area, 0);
-  const largest = sizeFor !== null && isLargest(sizeFor, { sizeM: sizeFor(total) });
-  return sizingLine(sizing, largest, units);
+/** What single lines were sized by, where one pipe is not enough. */
+function sizingWords({ sizing }: Sized, lines: readonly SizedLine[], { units }: Page): string[] {
+  return [sizingLine(sizing, units), ...lines.flatMap((line) => tooMuchLine(line, units) ?? [])];
 }
 
 /** Several sources: lines that share a main, sized downstream. */
@@ -64,19 +66,32 @@ export function sharedAnswer({
   page,
   issues,
 }: RouteQuestion): RouteAnswer {
-  if (args.flag('crew')) throw new CannotDo('--crew goes with one --from only');
+  if (args.text('choose') !== undefined) throw new CannotDo('--choose goes with one --from only');
   const { request, sources } = asked;
   const sized = sizedByRain(args, site, sources, request);
   const { via: _via, from: _from, ...rest } = request;
   const from = sources.map((place, i) => ({ place, servesM2: sized.servesM2[i] ?? 0 }));
-  const { sizeFor, sizing } = sized;
-  const result = planSharedRoute(site, { ...rest, from }, sizeFor === null ? {} : { sizeFor });
+  const { pipeFor, sizing } = sized;
+  const shared = { ...rest, from };
+  const result = asAsked(() => planSharedRoute(site, shared, pipeFor === null ? {} : { pipeFor }));
   const none = result.none !== null;
+  if (args.flag('crew') && result.route !== null) {
+    const { route, asOf } = result;
+    const crew = { asOf, route, sheet: sharedProtectionSheet(site, shared, route) };
+    const text =
+      form === 'json' ? json({ ...sharedCrewPlain(crew), issues }) : sharedCrewText(crew, site, page);
+    return { none, text };
+  }
   if (form === 'json') return { none, text: json({ ...result, sizing, issues }) };
   if (form === 'geojson') return { none, text: sharedGeojson(result) };
-  const notes = [sizingWords(sized, page), ...groundLines(result.ground, ground, page)];
+  const notes = [
+    ...sizingWords(sized, result.route?.lines ?? [], page),
+    ...groundLines(result.ground, ground, page),
+  ];
   return { none, text: sharedRouteText(result, site, dated, notes, page) };
 }
+
+const pipeOf = ({ pipeFor, servesM2 }: Sized): PipeForArea | null => pipeFor?.(servesM2[0] ?? 0) ?? null;
 
 /** The pipe asked for, or a larger one where the rain of an area given wants it. */
 function sizedRequest({ args, site, asked }: RouteQuestion): { request: RouteRequest; sized: Sized | null } {
@@ -84,7 +99,7 @@ function sizedRequest({ args, site, asked }: RouteQuestion): { request: RouteReq
   const wanted = ['rain-mm-h', 'rain-in-h'].some((name) => args.text(name) !== undefined);
   if (!wanted && args.texts('serves').length === 0) return { request, sized: null };
   const sized = sizedByRain(args, site, sources, request);
-  const sizeM = sized.sizeFor?.(sized.servesM2[0] ?? 0) ?? request.pipe.sizeM;
+  const { sizeM } = pipeOf(sized) ?? request.pipe;
   return { request: { ...request, pipe: { ...request.pipe, sizeM } }, sized };
 }
 
@@ -92,7 +107,7 @@ function sizedRequest({ args, site, asked }: RouteQuestion): { request: RouteReq
 export function singleAnswer(question: RouteQuestion): RouteAnswer {
   const { args, site, ground, dated, form, page, issues } = question;
   const { request, sized } = sizedRequest(question);
-  const result = planRoute(site, request);
+  const result = asAsked(() => planRoute(site, request));
   const none = result.none !== null;
   const { sizeM } = request.pipe;
   if (args.flag('crew') && !none) {
@@ -108,7 +123,7 @@ export function singleAnswer(question: RouteQuestion): RouteAnswer {
   }
   if (form === 'geojson') return { none, text: routeGeojson(result) };
   const notes = [
-    ...(sized === null ? [] : [sizingWords(sized, page)]),
+    ...(sized === null ? [] : sizingWords(sized, [{ id: 'The line', sized: pipeOf(sized) }], page)),
     ...groundLines(result.ground, ground, page),
   ];
   return { none, text: routeTable(result, site, dated, { sizeM, notes }, page) };

@@ -1,4 +1,10 @@
-import { type RoutePipe, type RoutePlace, type RouteRequest, type Site, sizesByRain } from '@rootreach/core';
+import {
+  type PipeForArea,
+  pipesByRain,
+  type RoutePlace,
+  type RouteRequest,
+  type Site,
+} from '@rootreach/core';
 import type { Args } from './args.js';
 import { rainFrom } from './rain-from.js';
 import { servedFrom } from './served-from.js';
@@ -22,7 +28,7 @@ export interface Sized {
   readonly sizing: Sizing;
   /** 0 where not known. */
   readonly servesM2: readonly number[];
-  readonly sizeFor: ((servesM2: number) => number) | null;
+  readonly pipeFor: ((servesM2: number) => PipeForArea) | null;
 }
 
 /** Sizes pipe by rain and areas, of the call or of the site; neither is ever made up. */
@@ -38,7 +44,7 @@ export function sizedByRain(
   const rainMmPerHour = given ?? site.rainMmPerHour;
   const names = sources.map((place, i) => ('id' in place ? place.id : `source ${i + 1}`));
   const unknown = names.filter((_, i) => areas[i] === null);
-  const without = (sizing: Sizing): Sized => ({ sizing, servesM2, sizeFor: null });
+  const without = (sizing: Sizing): Sized => ({ sizing, servesM2, pipeFor: null });
   if (rainMmPerHour === null) return without({ kind: 'no-rain' });
   if (unknown.length > 0) return without({ kind: 'no-area', sources: unknown });
   const total = servesM2.reduce((sum, area) => sum + area, 0);
@@ -50,12 +56,6 @@ export function sizedByRain(
       servesM2: total,
     },
     servesM2,
-    sizeFor: sizesByRain({ rainMmPerHour }, pipe, limits),
+    pipeFor: pipesByRain({ rainMmPerHour }, pipe, limits),
   };
 }
-
-/** True where a pipe is the largest of its kind that is known here: nobody said that it is enough. */
-export const isLargest = (
-  sizeFor: (servesM2: number) => number,
-  { sizeM }: Pick<RoutePipe, 'sizeM'>,
-): boolean => sizeM >= sizeFor(1e9) - 1e-9;

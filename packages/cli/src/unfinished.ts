@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { rmSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 
@@ -19,7 +20,8 @@ export class Unfinished {
 
   /** Where a file is written until it is whole. */
   beside(path: string): string {
-    const beside = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
+    // a number of the process would come again: one that was killed leaves its part behind
+    const beside = join(dirname(path), `.${basename(path).slice(0, 40)}.${randomUUID()}.part`);
     this.paths.add(beside);
     return beside;
   }

@@ -6,9 +6,14 @@ export { wordCaution } from './explain/caution-words.js';
 export { bandMeaning, tensOf, wordChance } from './explain/chance-words.js';
 export { wordGroundBasis } from './explain/ground-words.js';
 export { wordIssue } from './explain/issue-words.js';
-export { type MissingInput, missingInputs } from './explain/missing-inputs.js';
+export {
+  type LineField,
+  type MissingInput,
+  missingInputs,
+  type TreeField,
+} from './explain/missing-inputs.js';
 export { wordPriceIssue } from './explain/price-issue-words.js';
-export { protectionSheet } from './explain/protection-sheet.js';
+export { protectionSheet, sharedProtectionSheet } from './explain/protection-sheet.js';
 export {
   type SheetLine,
   type SheetNumbers,
@@ -18,23 +23,33 @@ export {
 } from './explain/protection-words.js';
 export { type LengthWriter, wordReach } from './explain/reach-words.js';
 export { type WaterNumbers, wordWaterGap, wordWaterWarning } from './explain/water-words.js';
-export { indexAround as treeIndex } from './geometry/box-index.js';
-export { stretchesInside } from './geometry/overlap.js';
+export { type BoxIndex, type IndexRoom, indexAround as treeIndex } from './geometry/box-index.js';
+export type { Interval } from './geometry/intervals.js';
+export { type Circle, stretchesInside } from './geometry/overlap.js';
 export { lonLatOf, type Plane, planeFor, xOf, yOf } from './geometry/plane.js';
 export { nearestOn, type Polyline, polylineOf } from './geometry/polyline.js';
-export { type Backtest, backtestBySite, backtestByTime, type SiteRecord } from './learn/backtest.js';
-export { itemsOf } from './learn/items.js';
+export {
+  type Backtest,
+  backtestBySite,
+  backtestByTime,
+  type RankingScore,
+  type SiteRecord,
+} from './learn/backtest.js';
+export type { CalibrationBin } from './learn/calibration.js';
+export { type Item, itemsOf } from './learn/items.js';
 export { learn, observe } from './learn/learn.js';
+export type { Lift } from './learn/lift.js';
 export { readLearnedModel } from './learn/model-file.js';
 export type { Caution, CautionConditions } from './model/caution.js';
 export type { Bedding, Dig, DigFitting, DigSurface } from './model/dig.js';
 export type { Factor } from './model/factor.js';
 export type * from './model/fall.js';
 export type * from './model/ground.js';
-export type { Assumption, Issue, IssueCode, Misplaced, Place, Severity } from './model/issue.js';
+export type { Assumption, Issue, IssueCode, IssueDetail, Misplaced, Place, Severity } from './model/issue.js';
 export type { LearnedGroup, LearnedModel } from './model/learned.js';
 export type * from './model/network.js';
 export type * from './model/network-fall.js';
+export type * from './model/pipe-for-area.js';
 export type * from './model/prices.js';
 export type * from './model/protection-sheet.js';
 export type { Quantity, QuantityUnit } from './model/quantity.js';
@@ -74,31 +89,37 @@ export type { Observation } from './risk/observed.js';
 export { type OddsPoint, oddsOverYears } from './risk/odds-over-years.js';
 export { bandLimits, rank } from './risk/rank.js';
 export { type RescoreOptions, Rescorer } from './risk/rescorer.js';
-export { closedFormChance } from './risk/score-all.js';
+export { closedFormChance, type ScoreColumns } from './risk/score-all.js';
 export { type LineDetail, ScoredSite } from './risk/scored-site.js';
-export { type Box, SiteView } from './risk/site-view.js';
+export { type Box, SiteView, type Stretch } from './risk/site-view.js';
 export { rootDensity } from './roots/density.js';
 export { GLOBAL_BETA, shareBelow, trenchDepthFactor } from './roots/depth.js';
 export { type Relation, relations } from './roots/relations.js';
 export { type AdoptedFeature, type AdoptOptions, adoptRoute } from './route/adopt-route.js';
+export { adoptShared } from './route/adopt-shared.js';
 export { evaluateRoute } from './route/evaluate-route.js';
 export { type PlanOptions, planRoute } from './route/plan-route.js';
+export type { SizeFor } from './route/shared-prices.js';
 export { planSharedRoute, type SharedRouteOptions } from './route/shared-route.js';
 export { bibliography, type SourceKey } from './sources/bibliography.js';
-export { type CautionCode, cautionTable } from './tables/cautions.js';
+export type { Cited } from './sources/cited.js';
+export type { HowKnown } from './sources/how-known.js';
+export { type CautionCode, type CautionLanguage, type CautionRow, cautionTable } from './tables/cautions.js';
 export { jointRow } from './tables/joints.js';
-export { judgement } from './tables/judgement.js';
-export type { MaterialKey } from './tables/pipe-row.js';
+export { type Judged, judgement } from './tables/judgement.js';
+export type { JointKey, JointRow, MaterialKey, PipeRow, PipeSize } from './tables/pipe-row.js';
 export { pipeRow } from './tables/pipes.js';
-export { runoffTable, type SurfaceKey } from './tables/runoff.js';
+export { type RunoffRow, runoffTable, type SurfaceKey } from './tables/runoff.js';
 export { speciesRow } from './tables/species.js';
+export type { CrownEquation, SpeciesRow, TreeForm, VigourClass, WaterDemand } from './tables/species-row.js';
 export { type TownStreets, townByStreet } from './town/by-street.js';
 export { type TownLift, townLift } from './town/lift.js';
 export { drainIds, type TownDrains } from './town/packed-drains.js';
-export { segmentSpans } from './town/segment-spans.js';
+export { type SegmentSpan, segmentSpans } from './town/segment-spans.js';
 export { type TownCell, townByCell, townByMaterial, townBySpecies } from './town/summary.js';
 export type { TownPart } from './town/sums.js';
 export {
+  type GrowOptions,
   joinBlocks,
   joinTown,
   packPiece,
@@ -123,15 +144,16 @@ export {
   toMillimetres,
   toSquareFeet,
 } from './units/length.js';
+export type { Metres, Pascals, Years } from './units/quantity.js';
 export { guessKind } from './validate/columns.js';
 export { type NamedQuantity, quantities } from './validate/quantity-names.js';
 export { readSite, type SiteReading } from './validate/read-site.js';
-export { siteFileSchemas } from './validate/schemas.js';
+export { type FeatureKind, siteFileSchemas } from './validate/schemas.js';
 export { SiteReader } from './validate/site-reader.js';
-export { manningFull, manningPartial } from './water/manning.js';
+export { manningFull, manningPartial, type PipeFlow } from './water/manning.js';
+export { type AreaBasis, pipeForArea } from './water/pipe-for-area.js';
+export { pipesByRain } from './water/pipes-by-rain.js';
 export { rainLookUp } from './water/rain-look-up.js';
-export { type SizeBasis, sizeForArea } from './water/size-for-area.js';
-export { sizesByRain } from './water/sizes-by-rain.js';
 export { type WaterOptions, waterOf } from './water/water.js';
 export { choiceName, wordReasons } from './works/choice-words.js';
 export { decide } from './works/decide.js';

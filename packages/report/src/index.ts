@@ -6,6 +6,7 @@ export { type LotPictureInput, lotPicture } from './draw/lot-picture.js';
 export { type OddsCurveInput, oddsCurve } from './draw/odds-curve.js';
 export { type ProfilePictureInput, profilePicture } from './draw/profile-picture.js';
 export { tenMarks } from './draw/ten-marks.js';
+export type { Markup } from './markup/markup.js';
 export { homeownerPage } from './page/homeowner-page.js';
 export type { OwnerInput } from './page/owner-input.js';
 export { type Language, type Words, wordsFor } from './words/words.js';

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { planeFor } from '../../../packages/core/src/geometry/plane.js';
+import { distanceToPath } from '../../../packages/core/src/geometry/distance-to-path.js';
+import { planeFor, xOf, yOf } from '../../../packages/core/src/geometry/plane.js';
+import type { RouteAlternative } from '../../../packages/core/src/model/route.js';
 import type { LonLat } from '../../../packages/core/src/model/site.js';
 import { rank } from '../../../packages/core/src/risk/rank.js';
 import { adoptRoute } from '../../../packages/core/src/route/adopt-route.js';
@@ -21,6 +23,13 @@ const pastOak = (dbhCm = 60, northM = 0) =>
 const east = { asOf: '2026-11-25', from: { id: 'in' }, to: [{ id: 'out' }], pipe: SDR35 } as const;
 const path = (route: { geometry: { coordinates: readonly (readonly number[])[] } }): LonLat[] =>
   route.geometry.coordinates.map(([lon, lat]) => [lon as number, lat as number]);
+
+/** How far a way passes from a place, metres. */
+function metresFrom(route: Pick<RouteAlternative, 'geometry'>, place: LonLat): number {
+  const plane = planeFor([place]);
+  const line = path(route).map(([lon, lat]) => [xOf(plane, lon), yOf(plane, lat)] as const);
+  return distanceToPath(line, xOf(plane, place[0]), yOf(plane, place[1]));
+}
 
 describe('a planned route', () => {
   it('past a tree gives ways that differ: the cheapest, and one with fewer roots that costs more', () => {
@@ -67,12 +76,29 @@ describe('a planned route', () => {
     const { alternatives } = planRoute(site, { ...east, via });
     const pinned = alternatives.find(({ aim }) => aim === 'via');
     expect(pinned?.lengthM).toBeGreaterThan(30.5);
-    const nearest = Math.min(
-      ...path(pinned as NonNullable<typeof pinned>).map(([lon, lat]) =>
-        Math.hypot((lon - via[0]) * 78_847, (lat - via[1]) * 111_132),
-      ),
-    );
-    expect(nearest).toBeLessThan(3);
+    expect(metresFrom(pinned as NonNullable<typeof pinned>, via)).toBeLessThan(0.01);
+  });
+
+  it('passes within a centimetre of its pin on lots, its turns still made of fittings', () => {
+    for (const [seed, eastM, northM] of [
+      [2, 8, 0],
+      [3, -9, 3],
+      [6, -9, 3],
+    ] as const) {
+      const site = lot({ seed, trees: 6, sizeM: 40 });
+      const [start, end] = ['source', 'outlet'].map(
+        (id) => site.fittings.find((one) => one.id === id)?.position,
+      ) as [LonLat, LonLat];
+      const via: LonLat = [
+        (start[0] + end[0]) / 2 + eastM / 78_847,
+        (start[1] + end[1]) / 2 + northM / 111_132,
+      ];
+      const { alternatives } = planRoute(site, acrossLot({ via }));
+      const pinned = alternatives.find(({ aim }) => aim === 'via') as RouteAlternative;
+      expect(metresFrom(pinned, via)).toBeLessThan(0.01);
+      for (const { turnDegrees, fittings } of pinned.bendList)
+        expect(fittings.reduce((a, b) => a + b, 0)).toBeCloseTo(turnDegrees, 0);
+    }
   });
 
   it('turns by fittings only where pipe comes in sticks', () => {

@@ -1,9 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import { sharedProtectionSheet } from '../../../packages/core/src/explain/protection-sheet.js';
 import { lonLatOf, planeAt } from '../../../packages/core/src/geometry/plane.js';
 import type { SharedRouteRequest } from '../../../packages/core/src/model/shared-route.js';
 import type { LonLat } from '../../../packages/core/src/model/site.js';
+import { rank } from '../../../packages/core/src/risk/rank.js';
+import { adoptShared } from '../../../packages/core/src/route/adopt-shared.js';
+import { evaluateRoute } from '../../../packages/core/src/route/evaluate-route.js';
 import { planSharedRoute } from '../../../packages/core/src/route/shared-route.js';
-import { sizeForArea } from '../../../packages/core/src/water/size-for-area.js';
+import { readSite } from '../../../packages/core/src/validate/read-site.js';
+import { pipeForArea } from '../../../packages/core/src/water/pipe-for-area.js';
+import { waterOf } from '../../../packages/core/src/water/water.js';
 import { scene } from '../../scenes/scene.js';
 
 const PLANE = planeAt(-93, 45);
@@ -92,18 +98,106 @@ describe('a shared route on a lot', () => {
   });
 
   it('takes larger pipe where more water runs, by the rain', () => {
-    const sizeFor = (areaM2: number): number =>
-      sizeForArea(areaM2, {
+    const pipeFor = (areaM2: number) =>
+      pipeForArea(areaM2, {
         material: 'pvc-sdr35',
         leastM: 0.1016,
         rainMmPerHour: 250,
         runoff: 1,
         fall: 0.01,
       });
-    const sized = planSharedRoute(lot.site(), low, { sizeFor });
-    for (const { servesM2, sizeM } of sized.route?.lines ?? []) expect(sizeM).toBe(sizeFor(servesM2));
-    expect(sizeFor(100)).toBeGreaterThan(sizeFor(20));
+    const sized = planSharedRoute(lot.site(), low, { pipeFor });
+    for (const { servesM2, sizeM, sized: by } of sized.route?.lines ?? []) {
+      expect(by).toEqual(pipeFor(servesM2));
+      expect(sizeM).toBe(by?.sizeM);
+    }
+    expect(pipeFor(100).sizeM).toBeGreaterThan(pipeFor(20).sizeM);
     expect(sized.assumed.map(({ path }) => path)).not.toContain('route/sizeM');
+  });
+
+  it('has the chances of the ranking of the lines that it becomes, wyes and all', () => {
+    const way = route as NonNullable<typeof route>;
+    const features = adoptShared(lot.site(), low, way, { id: 'new', name: 'Roof water' });
+    const drains = features.filter(({ properties }) => properties['kind'] === 'drain');
+    expect(drains.map(({ properties }) => properties['id'])).toEqual(
+      way.lines.map((_, i) => (i === 0 ? 'new' : `new-${i + 1}`)),
+    );
+    const wyes = features.filter(({ properties }) => properties['type'] === 'wye');
+    expect(wyes).toHaveLength(way.junctions.flatMap(({ branches }) => branches).length);
+    for (const { geometry } of wyes) {
+      const ends = drains.filter(({ geometry: line }) =>
+        [line.coordinates[0], line.coordinates.at(-1)].some(
+          (place) => JSON.stringify(place) === JSON.stringify(geometry.coordinates),
+        ),
+      );
+      expect(ends.length).toBeGreaterThanOrEqual(2);
+    }
+    const served = drains.reduce((sum, { properties }) => sum + Number(properties['serves_m2'] ?? 0), 0);
+    expect(served).toBeCloseTo(100, 6);
+    const trees = lot.toGeoJson().features.filter((f) => f.properties?.['kind'] === 'tree');
+    const text = JSON.stringify({ type: 'FeatureCollection', features: [...trees, ...features] });
+    const adopted = readSite([{ name: 'adopted', text }]);
+    expect(adopted.issues.filter(({ severity }) => severity === 'error')).toEqual([]);
+    expect(adopted.issues.filter(({ place }) => place.feature !== 'maple' && place.feature !== null)).toEqual(
+      [],
+    );
+    for (const years of [10, 25] as const) {
+      const { totals } = rank(adopted.site, { asOf: low.asOf, horizonYears: years });
+      const { low: least, likely, high } = way.chance[`${years}`];
+      // depths are adopted to the centimetre
+      expect(Math.abs(-Math.expm1(-totals.expectedEntries) / likely - 1)).toBeLessThan(0.02);
+      expect(least).toBeLessThan(likely);
+      expect(high).toBeGreaterThan(likely);
+    }
+    expect(way.chance['10'].likely).toBeLessThan(way.chance['25'].likely);
+    // the ranking sees the water of all three come down to the outlet
+    const water = waterOf(adopted.site, { asOf: low.asOf, rainMmPerHour: 100 });
+    expect(water.lines.length).toBe(drains.length);
+  });
+
+  it('is priced by the quantities of its lines and their wyes', () => {
+    const way = route as NonNullable<typeof route>;
+    expect(way.priced.missing).toEqual([]);
+    expect(way.cost.now).toBeCloseTo(Number(way.priced.total), 6);
+    const codes = way.priced.lines.map(({ code }) => code);
+    expect(codes.some((code) => code.includes('wye'))).toBe(true);
+    expect(way.separate.priced.lines.some(({ code }) => code.includes('wye'))).toBe(false);
+  });
+
+  it('tells each tree its share and its distance once for all lines, and the crew where on which line', () => {
+    // oaks on either side: between them and the maple no way is clear of all three
+    const among = lot
+      .tree({ at: [2, 20], id: 'west', species: 'Quercus alba', dbh_cm: 60 })
+      .tree({ at: [22, 20], id: 'east', species: 'Quercus alba', dbh_cm: 60 })
+      .site();
+    const way = planSharedRoute(among, low).route as NonNullable<typeof route>;
+    const limits = low.limits ?? {};
+    const alone = way.lines.map(({ geometry }) => {
+      const single = { asOf: low.asOf, from: { id: 'D1' }, to: low.to, pipe: low.pipe, limits };
+      return evaluateRoute(among, single, geometry.coordinates).trees;
+    });
+    way.trees.forEach((harm, t) => {
+      const nearest = Math.min(...alone.map((trees) => trees[t]?.nearestM ?? Number.POSITIVE_INFINITY));
+      expect(harm.nearestM).toBeCloseTo(nearest, 3);
+      const shares = alone.map((trees) => trees[t]?.severedShare ?? 0);
+      expect(harm.severedShare).toBeGreaterThanOrEqual(Math.max(...shares) - 1e-3);
+      expect(harm.severedShare).toBeLessThan(0.25);
+    });
+    expect(way.trees.some(({ severedShare }) => severedShare > 0)).toBe(true);
+    const sheet = sharedProtectionSheet(among, low, way);
+    expect(sheet.trees.length).toBeGreaterThan(0);
+    const ids = way.lines.map(({ id }) => id);
+    for (const { line } of [...sheet.trees, ...sheet.stretches]) expect(ids).toContain(line);
+    expect(sheet.stretches.length).toBeGreaterThan(0);
+    expect(sheet.lengthM).toBeCloseTo(way.lengthM, 3);
+  });
+
+  it('tells how far it has come, and never less than before', () => {
+    const told: number[] = [];
+    planSharedRoute(lot.site(), low, { onProgress: (share) => told.push(share) });
+    expect(told.at(-1)).toBe(1);
+    expect(told.length).toBeGreaterThan(3);
+    expect([...told].sort((a, b) => a - b)).toEqual(told);
   });
 
   it('warns of digging and of water sent elsewhere', () => {

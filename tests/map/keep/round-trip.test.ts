@@ -7,6 +7,7 @@ import { withName } from '../../../apps/map/src/keep/site-text.js';
 import { setProperties } from '../../../apps/map/src/sketch/changes.js';
 import { refOf } from '../../../apps/map/src/sketch/document.js';
 import { readDocument } from '../../../apps/map/src/sketch/read-document.js';
+import { textOf } from '../../../packages/core/src/read/text-of.js';
 
 const open = (text: string) => readDocument('k', [{ name: 'a.geojson', text: exactNumbers(text) }]).document;
 const shelf = new URL('../../../data/', import.meta.url);
@@ -102,8 +103,8 @@ describe('a file that is opened and saved', () => {
         const { properties, ...rest } = one as { properties?: Record<string, unknown> | null };
         expect(once.features[i]).toMatchObject(rest);
         if (typeof properties !== 'object' || properties === null || Array.isArray(properties)) return;
-        const isRepeated = seen.has(String(properties['id']));
-        seen.add(String(properties['id']));
+        const isRepeated = seen.has(textOf(properties['id']));
+        seen.add(textOf(properties['id']));
         const { id, ...others } = properties;
         expect(once.features[i]?.properties).toMatchObject(isRepeated || id === '' ? others : properties);
       });

@@ -8,6 +8,8 @@ export interface Handle {
   readonly at: LonLat;
   readonly className: string;
   readonly label: string;
+  /** A number to be seen on it. */
+  readonly badge?: string;
   readonly draggable: boolean;
   /** Where a drag has come to; returns where the handle goes instead, if it is drawn elsewhere. */
   readonly drag?: (to: LonLat) => void;
@@ -103,7 +105,9 @@ export function layHandles(map: L.Map, pane: string): (handles: readonly Handle[
       shown.now = handle;
       all.set(handle.key, shown);
       if (dragging !== handle.key) shown.marker.setLatLng(latLng(handle.at));
-      shown.marker.getElement()?.setAttribute('aria-label', handle.label);
+      const element = shown.marker.getElement();
+      element?.setAttribute('aria-label', handle.label);
+      if (element) element.dataset['badge'] = handle.badge ?? '';
     }
   };
 }

@@ -3,6 +3,7 @@ import type { LonLat, RouteAlternative } from '@rootreach/core';
 import * as L from 'leaflet';
 import * as route from '../plan-route/route-state.js';
 import { planNow, reshape } from '../plan-route/run-route.js';
+import * as shared from '../plan-route/shared-state.js';
 import * as state from '../state.js';
 import { words } from '../words/words.js';
 import { latLng } from './ground.js';
@@ -10,6 +11,7 @@ import { type Handle, layHandles } from './handles.js';
 import { ink } from './ink.js';
 import type { Plan } from './plan.js';
 import { patternOf } from './route-pattern.js';
+import { drawShared } from './shared-routes.js';
 
 const PANES = { ways: '465', ends: '485' } as const;
 const KEY_STEP_M = 0.3;
@@ -66,7 +68,6 @@ function handle(
 }
 
 function drawWays(group: L.LayerGroup, renderer: L.Renderer): void {
-  group.clearLayers();
   const { result, chosenId, drawn } = route;
   const alternatives = result.value?.alternatives ?? [];
   const none = result.value?.none;
@@ -116,22 +117,28 @@ function drawWays(group: L.LayerGroup, renderer: L.Renderer): void {
 
 /** Ways that were shown follow an end to where it was put. */
 function planAgain(): void {
-  if (route.answer.value !== null) void planNow();
+  if (route.answer.value !== null || shared.answer.value !== null) void planNow();
 }
 
 /** Handles of the two ends, of the point that is to be passed, and of the bends of the chosen way. */
 function handles(): Handle[] {
   const w = words.value.routes;
-  const ends = (['from', 'to'] as const).flatMap((end) => {
-    const at = route.positionOf(route.ends[end].value);
-    if (at === null) return [];
-    const label = end === 'from' ? w.from : w.to;
-    const move = (place: LonLat) => {
-      route.ends[end].value = { position: place };
-    };
-    return [handle(end, at, label, move, planAgain)];
-  });
-  const through = route.via.value;
+  const ends = (['from', 'to'] as const).flatMap((end) =>
+    route.ends[end].value.flatMap((place, i, all) => {
+      const at = route.positionOf(place);
+      if (at === null) return [];
+      const move = (to: LonLat) => route.setPlace(end, i, { position: to });
+      const made = handle(
+        i === 0 ? end : `${end}${i + 1}`,
+        at,
+        w.placeLabel(end, i, all.length),
+        move,
+        planAgain,
+      );
+      return [all.length > 1 ? { ...made, badge: String(i + 1) } : made];
+    }),
+  );
+  const through = route.sharedRequest.value ? null : route.via.value;
   const vias = through
     ? [
         handle(
@@ -178,8 +185,10 @@ export function attachRoutes({ map }: Plan): () => void {
   const stops = [
     effect(() => {
       state.dark.value;
-      if (isOn()) drawWays(group, renderer);
-      else group.clearLayers();
+      group.clearLayers();
+      if (!isOn()) return;
+      drawWays(group, renderer);
+      drawShared(group, renderer);
     }),
     effect(() => show(isOn() ? handles() : [])),
     effect(() => {

@@ -1,4 +1,4 @@
-import { computed, signal } from '@preact/signals';
+import { batch, computed, signal } from '@preact/signals';
 import {
   type LonLat,
   type MaterialKey,
@@ -7,19 +7,28 @@ import {
   type RoutePlace,
   type RouteRequest,
   type RouteResult,
+  type SharedRouteRequest,
 } from '@rootreach/core';
 import * as sketch from '../sketch/sketch.js';
 import * as state from '../state.js';
 import { today } from '../today.js';
+import { changedPrices, priceList } from '../works/price-list.js';
 
-/** What the next tap on the plan sets. */
-export type Picking = 'from' | 'to' | 'via' | null;
+export type End = 'from' | 'to';
+
+/** What the next tap on the plan sets: a place of one end by its number, or the point to pass. */
+export type Picking = { readonly end: End; readonly at: number } | 'via' | null;
 
 export const picking = signal<Picking>(null);
-export const from = signal<RoutePlace | null>(null);
-export const to = signal<RoutePlace | null>(null);
-/** Both ends by name. */
-export const ends = { from, to } as const;
+/** Places that water comes from, and where it may come out; null for one that is still to be chosen. */
+export const ends = {
+  from: signal<readonly (RoutePlace | null)[]>([null]),
+  to: signal<readonly (RoutePlace | null)[]>([null]),
+} as const;
+/** What drains to each place that water comes from, in the same order; square metres, null where not known. */
+export const areas = signal<readonly (number | null)[]>([null]);
+/** Rain that shared pipe is sized by, as typed; the site's own where nothing is. */
+export const rainMmPerHour = signal<number | null>(null);
 export const via = signal<LonLat | null>(null);
 
 export const material = signal<MaterialKey>('pvc-sdr35');
@@ -43,16 +52,37 @@ export const sizes = computed(() =>
   ),
 );
 
+/** Places of one end that are chosen. */
+export const placesOf = (end: End): RoutePlace[] => ends[end].value.filter((place) => place !== null);
+
+/** What is asked of every line, whatever its start. */
+const common = computed(() => ({
+  asOf: today(),
+  to: placesOf('to'),
+  pipe: { material: material.value, sizeM: sizeM.value, perforated: perforated.value },
+  limits: { minFall: minFall.value },
+  ...(changedPrices.value ? { prices: priceList.value } : {}),
+}));
+
+/** The question for one start; null for none or several, or without an outlet. */
 export const request = computed<RouteRequest | null>(() => {
-  if (from.value === null || to.value === null) return null;
-  return {
-    asOf: today(),
-    from: from.value,
-    to: [to.value],
-    ...(via.value === null ? {} : { via: via.value }),
-    pipe: { material: material.value, sizeM: sizeM.value, perforated: perforated.value },
-    limits: { minFall: minFall.value },
-  };
+  const [from, ...more] = placesOf('from');
+  if (from === undefined || more.length > 0 || common.value.to.length === 0) return null;
+  return { ...common.value, from, ...(via.value === null ? {} : { via: via.value }) };
+});
+
+/** The question for several starts; null for fewer. */
+export const sharedRequest = computed<SharedRouteRequest | null>(() => {
+  const from = ends.from.value.flatMap((place, i) =>
+    place === null ? [] : [{ place, servesM2: areas.value[i] ?? 0 }],
+  );
+  return from.length < 2 || common.value.to.length === 0 ? null : { ...common.value, from };
+});
+
+/** Rain that sizes the pipes of several starts: only where all that drains to them is known. */
+export const sizingRain = computed<number | null>(() => {
+  const known = sharedRequest.value?.from.every(({ servesM2 }) => servesM2 > 0);
+  return known ? (rainMmPerHour.value ?? state.opened.value?.site.rainMmPerHour ?? null) : null;
 });
 
 /** What was found, and the question and sketch that it answers. */
@@ -78,13 +108,47 @@ export const chosen = computed<RouteAlternative | null>(() => {
 /** Middle of what can be seen of the plan; null until the plan is there. */
 export const midPlan = signal<(() => LonLat) | null>(null);
 
-/** What a tap, or a key, on the plan sets; then the other end, where that is still open. */
+/** Puts a place in the list of one end. */
+export function setPlace(end: End, at: number, place: RoutePlace | null): void {
+  ends[end].value = ends[end].value.map((one, i) => (i === at ? place : one));
+}
+
+/** One more place of an end, to be tapped next. */
+export function addPlace(end: End): void {
+  batch(() => {
+    const at = ends[end].value.length;
+    ends[end].value = [...ends[end].value, null];
+    if (end === 'from') areas.value = [...areas.value, null];
+    picking.value = { end, at };
+  });
+}
+
+export function removePlace(end: End, at: number): void {
+  const without = <T>(list: readonly T[]): T[] => list.filter((_, i) => i !== at);
+  batch(() => {
+    ends[end].value = without(ends[end].value);
+    if (end === 'from') areas.value = without(areas.value);
+    picking.value = null;
+  });
+}
+
+/** No place chosen at either end. */
+export function forgetPlaces(): void {
+  ends.from.value = [null];
+  ends.to.value = [null];
+  areas.value = [null];
+}
+
+/** What a tap, or a key, on the plan sets; then the outlet, where that is still open. */
 export function setPicked(place: LonLat): void {
   const what = picking.value;
   if (what === null) return;
-  if (what === 'via') via.value = place;
-  else ends[what].value = { position: place };
-  picking.value = what === 'from' && to.value === null ? 'to' : null;
+  batch(() => {
+    if (what === 'via') via.value = place;
+    else setPlace(what.end, what.at, { position: place });
+    const isStart = what !== 'via' && what.end === 'from';
+    picking.value = isStart && placesOf('to').length === 0 ? { end: 'to', at: 0 } : null;
+  });
 }
 
 /** Where a place lies: its own position, or that of the fitting it names. */

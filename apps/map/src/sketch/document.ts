@@ -1,3 +1,4 @@
+import { textOf } from '@rootreach/core';
 import type { Feature } from 'geojson';
 
 export type FeatureKind = 'tree' | 'drain' | 'fitting' | 'finding' | 'obstacle' | 'barrier' | 'level';
@@ -24,7 +25,7 @@ export interface SiteDocument {
 
 export const refOf = (feature: SketchFeature): FeatureRef => ({
   kind: feature.properties['kind'] as FeatureKind,
-  id: String(feature.properties['id']),
+  id: textOf(feature.properties['id']),
 });
 
 export const isSame = (a: FeatureRef | null, b: FeatureRef | null): boolean =>

@@ -1,4 +1,4 @@
-import { guessKind } from '@rootreach/core';
+import { guessKind, textOf } from '@rootreach/core';
 import type { InputFile } from '../tasks.js';
 import { ID_PREFIX } from './changes.js';
 import type { FeatureKind, SiteDocument, SketchFeature } from './document.js';
@@ -58,7 +58,7 @@ function withIds(features: readonly Json[]): SketchFeature[] {
     const properties = isObject(feature['properties']) ? feature['properties'] : {};
     const kind = kindOf(properties, feature['geometry']);
     const id = properties['id'] ?? feature['id'] ?? '';
-    const ref = `${kind}/${String(id)}`;
+    const ref = `${kind}/${textOf(id)}`;
     const isFirst = id !== '' && !taken.has(ref);
     if (isFirst) taken.add(ref);
     return { feature, properties, kind, id: isFirst ? id : null };
@@ -71,7 +71,7 @@ function withIds(features: readonly Json[]): SketchFeature[] {
     let n = counts.get(kind) ?? 1;
     while (id === null && taken.has(`${kind}/${ID_PREFIX[kind]}${n}`)) n += 1;
     const given = id ?? `${ID_PREFIX[kind]}${n}`;
-    taken.add(`${kind}/${String(given)}`);
+    taken.add(`${kind}/${textOf(given)}`);
     counts.set(kind, n);
     return { ...feature, properties: { ...properties, kind, id: given } } as unknown as SketchFeature;
   });

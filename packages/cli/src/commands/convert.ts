@@ -1,3 +1,4 @@
+import { readSite, type TextInput } from '@rootreach/core';
 import type { Feature } from 'geojson';
 import type { Args } from '../args.js';
 import { CannotDo } from '../cannot-do.js';
@@ -9,13 +10,19 @@ import { pageFor } from '../page.js';
 import { intakeLines } from '../print/intake-lines.js';
 import { reportIssues } from '../print/issues.js';
 import { json } from '../print/json.js';
-import { type Gathered, gather, intakeOptions, intakeOptionsFrom } from '../taking-in.js';
+import { gather, intakeOptions, intakeOptionsFrom } from '../taking-in.js';
 import { outputPath, writeOutput } from '../write-output.js';
 
+/** Features of a text that was taken in, or was a site file before. */
+function featuresOf(text: string): Feature[] {
+  const root = JSON.parse(text) as { type?: unknown; features?: unknown } | null;
+  if (Array.isArray(root?.features)) return root.features as Feature[];
+  return root?.type === 'Feature' ? [root as Feature] : [];
+}
+
 /** All that was taken in as one site file. */
-function siteFile({ inputs }: Gathered): string {
-  const features = inputs.flatMap(({ text }) => (JSON.parse(text) as { features: Feature[] }).features);
-  const lines = features.map((feature) => JSON.stringify(feature));
+function siteFile(inputs: readonly TextInput[]): string {
+  const lines = inputs.flatMap(({ text }) => featuresOf(text)).map((feature) => JSON.stringify(feature));
   return `{"type":"FeatureCollection","features":[\n${lines.join(',\n')}\n]}\n`;
 }
 
@@ -25,7 +32,16 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   const mapPath = outputPath(args, 'map');
   const options = await intakeOptionsFrom(args, true);
   const gathered = await gather(args.files, options, io);
-  const { reports, maps, issues } = gathered;
+  const { reports, maps } = gathered;
+  const unread = gathered.inputs.flatMap((input) =>
+    readSite([input]).issues.filter(({ code }) => code === 'not-json'),
+  );
+  const issues = [...gathered.issues, ...unread];
+  reportIssues(issues, io, 'metric');
+  // an empty file over one that was good would be a loss
+  if (reports.length === 0)
+    throw new CannotDo('there is nothing to convert: no table, and no file of another kind');
+  const inputs = gathered.inputs.filter(({ name }) => unread.every(({ place }) => place.file !== name));
   if (args.flag('json')) {
     await writeOutput(
       json({ schema: 1, files: reports.map((report, i) => ({ ...report, map: maps[i] })) }),
@@ -35,15 +51,14 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   } else {
     for (const report of reports)
       io.stderr.write(`${intakeLines(report, pageFor('metric', undefined, io).width).join('\n')}\n\n`);
-    await writeOutput(siteFile(gathered), out, io);
+    await writeOutput(siteFile(inputs), out, io);
   }
   if (mapPath !== undefined && options.map === undefined) {
     if (maps.length !== 1)
       throw new CannotDo('--map writes the columns of one table: convert one file at a time');
     await writeOutput(json(maps[0]), mapPath, io);
   }
-  reportIssues(issues, io, 'metric');
-  return reports.length === 0 ? 2 : exitCodeFor(issues);
+  return exitCodeFor(issues);
 }
 
 /** Other people's files to a site file. */

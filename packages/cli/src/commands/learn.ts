@@ -12,6 +12,7 @@ import { json } from '../print/json.js';
 import { learnedJson } from '../print/learned-json.js';
 import { learnedReport } from '../print/learned-report.js';
 import type { Units } from '../print/lengths.js';
+import { sameFile } from '../same-file.js';
 import { outputPath, writeOutput } from '../write-output.js';
 
 /** Units asked for, else those that all sites share, else metric. */
@@ -32,7 +33,8 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   const asked = args.choice('units', ['us', 'metric']);
   const out = outputPath(args);
   const drawing = outputPath(args, 'picture');
-  if (out !== undefined && out === drawing) throw new CannotDo('--out and --picture name the same file');
+  if (out !== undefined && drawing !== undefined && sameFile(out, drawing))
+    throw new CannotDo('--out and --picture name the same file');
   const learning = await learnFrom(args.files, asOf, io);
   const { model, issues } = learning;
   const units = unitsOf(asked, learning);

@@ -1,5 +1,6 @@
 import { type SeasonResult, seasonCsv, seasonIcs, seasonOf } from '@rootreach/core';
 import type { Args } from '../args.js';
+import { asAsked } from '../as-asked.js';
 import { CannotDo } from '../cannot-do.js';
 import type { Command, ExitCode } from '../command.js';
 import { scoringFrom, scoringOptions, siteOptions } from '../common-options.js';
@@ -28,17 +29,14 @@ async function planned(args: Args, io: Io, { sites }: SeasonSites): Promise<Seas
   const scoring = { ...scoringFrom(args, io), ...(await learnedFrom(args, io)) };
   const [until, days] = [args.text('until'), args.text('days')];
   const looksPerDay = args.number('looks-a-day', { least: 1, most: 100, whole: true });
-  try {
-    return seasonOf(sites, {
+  return asAsked(() =>
+    seasonOf(sites, {
       ...scoring,
       ...(until === undefined ? {} : { until }),
       ...(days === undefined ? {} : { days: workDays(days) }),
       ...(looksPerDay === undefined ? {} : { looksPerDay }),
-    });
-  } catch (error) {
-    if (error instanceof RangeError) throw new CannotDo(error.message);
-    throw error;
-  }
+    }),
+  );
 }
 
 async function run(args: Args, io: Io): Promise<ExitCode> {

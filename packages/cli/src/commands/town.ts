@@ -25,28 +25,54 @@ import { json } from '../print/json.js';
 import { segmentCsv } from '../print/segment-csv.js';
 import { segmentGeojson } from '../print/segment-geojson.js';
 import { halfWords, type TownSummary, townReport } from '../print/town-report.js';
-import { townTables } from '../print/town-tables.js';
+import { TABLES, townTables } from '../print/town-tables.js';
+import { sameFile } from '../same-file.js';
 import { intakeOptions, sayTaken } from '../taking-in.js';
 import { lineFeatures } from '../town/line-features.js';
 import { openPool } from '../town/pool.js';
 import { scoredFrom } from '../town/scored-from.js';
 import { segmentRows } from '../town/segment-rows.js';
-import { writeAllWhole } from '../write-output.js';
+import { keepInputs, type Parts, writeAllWhole } from '../write-output.js';
 
 /** Rows of the worst list: more than anybody works through in a season. */
 const TOP = 1000;
 /** Side of a square of the summary: a few streets. */
 const CELL_M = 500;
 
-async function writeFiles(
-  folder: string,
-  files: Readonly<Record<string, string | Iterable<string>>>,
-  io: Io,
-) {
+/** Files that are written to the folder asked for. */
+const WRITTEN = [
+  'worst.csv',
+  'worst.geojson',
+  'lines.geojson',
+  'summary.json',
+  'lift.svg',
+  'segments.csv',
+  ...TABLES,
+] as const;
+
+type Files = Partial<Readonly<Record<(typeof WRITTEN)[number], Parts>>>;
+
+/** @throws CannotDo where a file to be written is one of those that are read. */
+function keepTown(args: Args): void {
+  const [folder, cache] = [args.text('out'), args.text('cache')];
+  if (cache !== undefined) keepInputs(args, cache, 'cache');
+  if (folder === undefined) return;
+  for (const name of WRITTEN) {
+    const path = join(folder, name);
+    keepInputs(args, path, 'out');
+    if (cache !== undefined && sameFile(path, cache))
+      throw new CannotDo(`--out and --cache name the same file: ${path}`);
+  }
+}
+
+async function writeFiles(folder: string, files: Files, io: Io) {
   await mkdir(folder, { recursive: true }).catch((error: Error) => {
     throw new CannotDo(`cannot make the folder ${folder}: ${error.message}`);
   });
-  const paths = Object.entries(files).map(([name, parts]) => ({ path: join(folder, name), parts }));
+  const paths = Object.entries(files).map(([name, parts]) => ({
+    path: join(folder, name),
+    parts: parts as Parts,
+  }));
   await writeAllWhole(paths);
   for (const { path } of paths) io.stderr.write(`Wrote ${path}.\n`);
 }
@@ -73,6 +99,7 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   const threads =
     args.number('threads', { least: 0, most: 64, whole: true }) ?? Math.min(8, availableParallelism());
   const folder = args.text('out');
+  keepTown(args);
   const pool = openPool(threads);
   try {
     const { town, block, issues: found, reports } = await scoredFrom(args, scoring, pool, io);
@@ -96,7 +123,7 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
       args.flag('json') ? json(summaryOf(summary)) : townReport(summary, pageFor(units, undefined, io)),
     );
     if (folder !== undefined) {
-      const files = {
+      const files: Files = {
         'worst.csv': segmentCsv(result, units),
         'worst.geojson': segmentGeojson({ ...result, issues: plainIssues(issues) }),
         'lines.geojson': lineFeatures(scored, town.drains),

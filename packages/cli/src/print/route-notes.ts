@@ -1,4 +1,5 @@
 import type { HarmReason, NoRoute, RouteAlternative, RouteResult } from '@rootreach/core';
+import { percent } from './chance.js';
 import { depth, length, span, type Units } from './lengths.js';
 
 const REASONS: Readonly<Record<HarmReason, string>> = {
@@ -30,6 +31,16 @@ function treeNotes({ trees }: RouteAlternative, units: Units): string[] {
       return `tree ${id} at ${length(Math.max(0, nearestM), units)}: ${RULES[rule]}${why}`;
     });
 }
+
+/** Every tree that loses something or is near, with its share and distance. */
+export const everyTree = ({ trees }: Pick<RouteAlternative, 'trees'>, units: Units): string[] =>
+  trees
+    .filter(({ rule, severedShare }) => rule !== 'clear' || severedShare > 0)
+    .map(({ id, nearestM, severedShare, rule }) => {
+      const share = severedShare > 0 ? `, ${percent(severedShare)} % of its root circle cut` : '';
+      const what = rule === 'clear' ? '' : `: ${RULES[rule]}`;
+      return `tree ${id} at ${length(Math.max(0, nearestM), units)}${share}${what}`;
+    });
 
 /** What to know of one alternative before it is dug. */
 export function alternativeNotes(route: RouteAlternative, squareDegrees: number, units: Units): string[] {

@@ -1,43 +1,79 @@
-import type { SharedRoute, SharedRouteResult, Site } from '@rootreach/core';
+import type { LaidPipe, SharedRoute, SharedRouteResult, SharedWay, Site } from '@rootreach/core';
+import { aligned } from './aligned.js';
 import { shortCautions } from './cautions.js';
+import { chanceRange } from './chance.js';
 import { depth, length, pipeSize, type Units } from './lengths.js';
 import { wholeMoney } from './money.js';
 import { datesText, priceNote } from './price-note.js';
 import { printable } from './printable.js';
 import type { Page } from './rank-table.js';
-import { noRouteLines } from './route-notes.js';
+import { everyTree, noRouteLines } from './route-notes.js';
 import { siteTitle } from './site-title.js';
 import { area } from './sizing-line.js';
+import { flow } from './water-numbers.js';
 import { wrap } from './wrap.js';
 
+/** Steeper than this a line drops rather than falls (judgement). */
+const DROP = 0.25;
+
+function fallText({ fall, invertM }: LaidPipe, units: Units): string {
+  if (fall.min < DROP) return `fall ${(100 * fall.min).toFixed(1)} % or more`;
+  return `dropping ${depth((invertM[0] as number) - (invertM.at(-1) as number), units)}`;
+}
+
 function lineText(
-  { id, from, to, lengthM, sizeM, servesM2, pipe }: SharedRoute['lines'][number],
+  { id, from, to, lengthM, sizeM, sized, servesM2, pipe }: SharedRoute['lines'][number],
   units: Units,
 ): string {
   const laid =
     pipe === null
       ? 'fall not looked at'
-      : `${depth(pipe.depthM.min, units)} to ${depth(pipe.depthM.max, units)} deep, fall ${(100 * pipe.fall.min).toFixed(1)} % or more`;
-  const carries = servesM2 > 0 ? ` for ${area(servesM2, units)}` : '';
+      : `${depth(pipe.depthM.min, units)} to ${depth(pipe.depthM.max, units)} deep, ${fallText(pipe, units)}`;
+  const comes = sized === null ? '' : `, ${flow(sized.flowM3s, units)}`;
+  const carries = servesM2 > 0 ? ` for ${area(servesM2, units)}${comes}` : '';
   return `${id}: ${from} to ${to}, ${length(lengthM, units)} of ${pipeSize(sizeM, units)} pipe${carries}, ${laid}`;
 }
 
+/** Length, price and roots of lines together, for a table of two columns. */
+const ROWS = (currency: string, units: Units) =>
+  [
+    ['length', (way: SharedWay) => length(way.lengthM, units)],
+    ['price now', ({ cost }: SharedWay) => wholeMoney(cost.now, currency)],
+    ['root repairs to come', ({ cost }: SharedWay) => wholeMoney(cost.roots, currency)],
+    ['together, today', ({ cost }: SharedWay) => wholeMoney(cost.presentValue, currency)],
+    ['joints near roots', ({ joints }: SharedWay) => `${joints.nearRoots} of ${joints.count}`],
+    ['roots within 10 years', ({ chance }: SharedWay) => chanceRange(chance['10'])],
+    ['roots within 25 years', ({ chance }: SharedWay) => chanceRange(chance['25'])],
+  ] as const;
+
+function figures(route: SharedRoute, currency: string, units: Units): string[] {
+  const ways: readonly (readonly [string, SharedWay])[] =
+    route.shape === 'shared'
+      ? [
+          ['shared', route],
+          [
+            route.separate.falls === false ? 'a line for each (cannot fall)' : 'a line for each',
+            route.separate,
+          ],
+        ]
+      : [['a line for each', route]];
+  return aligned([
+    ['', ...ways.map(([name]) => name)],
+    ...ROWS(currency, units).map(([label, cell]) => [label, ...ways.map(([, way]) => cell(way))]),
+  ]);
+}
+
 function routeLines(route: SharedRoute, currency: string, { units, width, style }: Page): string[] {
-  const { shape, lines, lengthM, cost, separate } = route;
   const head =
-    shape === 'shared' ? 'Lines that share a main' : 'A line for each: sharing would not be cheaper';
-  const saved =
-    shape === 'shared'
-      ? ` (a line for each: ${length(separate.lengthM, units)}, ${wholeMoney(separate.cost.now, currency)})`
-      : '';
+    route.shape === 'shared' ? 'Lines that share a main' : 'A line for each: sharing would not be cheaper';
+  const trees = everyTree(route, units);
   return [
     style.strong(head),
-    ...lines.map((line) => wrap(lineText(line, units), width, 4)),
-    wrap(
-      `Together ${length(lengthM, units)}, ${wholeMoney(cost.now, currency)} now, ${wholeMoney(cost.presentValue, currency)} with root repairs${saved}`,
-      width,
-      4,
-    ),
+    ...route.lines.map((line) => wrap(lineText(line, units), width, 4)),
+    '',
+    ...figures(route, currency, units),
+    ...(trees.length === 0 ? [] : ['', style.strong('Trees along the lines')]),
+    ...trees.map((note) => wrap(note, width, 4)),
   ];
 }
 

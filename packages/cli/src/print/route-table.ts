@@ -1,4 +1,5 @@
 import type { PipeChoice, RouteResult, Site } from '@rootreach/core';
+import { aligned } from './aligned.js';
 import { shortCautions } from './cautions.js';
 import { chanceRange } from './chance.js';
 import { count } from './count.js';
@@ -14,17 +15,6 @@ import { wrap } from './wrap.js';
 
 /** A crossing flatter than this is said, degrees (common practice: near a right angle). */
 const SQUARE_DEGREES = 60;
-
-/** Rows and columns as text, each column as wide as its widest cell. */
-function aligned(rows: readonly (readonly string[])[]): string[] {
-  const widths = (rows[0] ?? []).map((_, c) => Math.max(...rows.map((row) => row[c]?.length ?? 0)));
-  return rows.map((row) =>
-    row
-      .map((cell, c) => (c === 0 ? cell.padEnd(widths[c] as number) : cell.padStart(widths[c] as number)))
-      .join('  ')
-      .trimEnd(),
-  );
-}
 
 /** Side by side where that fits, else one below the other. */
 function sideBySide(result: RouteResult, { units, width, style }: Page): string[] {

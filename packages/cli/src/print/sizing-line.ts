@@ -1,7 +1,7 @@
-import { rainLookUp, toSquareFeet } from '@rootreach/core';
+import { type PipeForArea, rainLookUp, toSquareFeet } from '@rootreach/core';
 import type { Sizing } from '../sized-by-rain.js';
-import type { Units } from './lengths.js';
-import { rain } from './water-numbers.js';
+import { pipeSize, type Units } from './lengths.js';
+import { flow, rain } from './water-numbers.js';
 
 /** A catchment: `1,200 ft2`, `111 m2`. */
 export function area(areaM2: number, units: Units): string {
@@ -10,7 +10,7 @@ export function area(areaM2: number, units: Units): string {
 }
 
 /** What pipe was sized by, or that it was not and what is wanting. */
-export function sizingLine(sizing: Sizing, largest: boolean, units: Units): string {
+export function sizingLine(sizing: Sizing, units: Units): string {
   switch (sizing.kind) {
     case 'no-rain':
       return `The pipe was not sized by the water it has to carry. ${rainLookUp} Then: --rain-${units === 'us' ? 'in' : 'mm'}-h N.`;
@@ -22,10 +22,24 @@ export function sizingLine(sizing: Sizing, largest: boolean, units: Units): stri
     case 'sized': {
       const { rainMmPerHour, from, servesM2 } = sizing;
       const by = from === 'site' ? ', as the site file says,' : '';
-      const most = largest
-        ? ' The largest pipe of its kind known here was taken: check that it is enough, or split the water.'
-        : '';
-      return `Sized for ${rain(rainMmPerHour, units)} of rain${by} on ${area(servesM2, units)}, all of it running off, the pipe full at its least fall.${most}`;
+      return `Sized for ${rain(rainMmPerHour, units)} of rain${by} on ${area(servesM2, units)}, all of it running off, the pipe full at its least fall.`;
     }
   }
+}
+
+/** A line with the water that it was sized by. */
+export interface SizedLine {
+  readonly id: string;
+  readonly sized: PipeForArea | null;
+}
+
+/** What would carry the water of a line for which the largest pipe known is too small; null where one is enough. */
+export function tooMuchLine({ id, sized }: SizedLine, units: Units): string | null {
+  if (sized === null || sized.sideBySide === 1) return null;
+  const { sizeM, sideBySide, flowM3s, carriesM3s, boreM } = sized;
+  return (
+    `${id} has ${flow(flowM3s, units)} to carry, and the largest pipe of its kind known here, ${pipeSize(sizeM, units)}, ` +
+    `takes ${flow(carriesM3s, units)}: lay ${sideBySide} of them side by side, or one with an inside diameter of ` +
+    `${pipeSize(boreM, units)} or more, or split the water. Trench and price are those of one pipe.`
+  );
 }

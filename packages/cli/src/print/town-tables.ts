@@ -43,6 +43,9 @@ function lift({ metres, expected }: TownLift): string {
   ]);
 }
 
+/** Names of the files. */
+export const TABLES = ['materials.csv', 'squares.csv', 'streets.csv', 'species.csv', 'lift.csv'] as const;
+
 /** The sums of a town as tables to calculate with, by the name of their file; in metres. */
 export function townTables({
   materials,
@@ -50,7 +53,7 @@ export function townTables({
   species,
   streets,
   lift: curve,
-}: TownSummary): Record<string, string> {
+}: TownSummary): Partial<Record<(typeof TABLES)[number], string>> {
   return {
     'materials.csv': named('material', materials),
     'squares.csv': squares(byCell),

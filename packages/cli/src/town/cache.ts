@@ -1,12 +1,11 @@
 import { closeSync, openSync, readSync, statSync } from 'node:fs';
-import { open, rename } from 'node:fs/promises';
+import { crc32 } from 'node:zlib';
 import { type Issue, modelFingerprint, type SiteReading, type Town, type TownBlock } from '@rootreach/core';
 import type { IntakeReport, TakeInOptions } from '@rootreach/intake';
-import { Unfinished } from '../unfinished.js';
-import { cannotWrite } from '../write-output.js';
+import { writeWhole } from '../write-output.js';
 
 /** First bytes of a cache file; the number is raised when its contents change their meaning. */
-const MARK = 'rootreach town cache 2\n';
+const MARK = 'rootreach town cache 3\n';
 /** Columns start at such places, so that they can be looked at where they lie. */
 const STEP = 8;
 
@@ -29,6 +28,14 @@ export interface CacheKey {
   /** How tables were read. */
   readonly intake: TakeInOptions;
   readonly files: readonly { readonly path: string; readonly size: number; readonly changedMs: number }[];
+}
+
+/** What stands before the columns: a fault of the disk in it or in them must not become a score. */
+interface Head {
+  readonly key: CacheKey;
+  readonly body: unknown;
+  /** CRC-32 over the columns in their order. */
+  readonly check: number;
 }
 
 export interface CachedTown {
@@ -101,33 +108,20 @@ export function cacheKey(
   };
 }
 
-/** Writes beside and renames: a cache is whole or not there. @throws CannotDo where it cannot be written. */
+/** Writes the cache whole or not at all. @throws CannotDo where it cannot be written. */
 export async function writeCache(path: string, key: CacheKey, cached: CachedTown): Promise<void> {
   const columns: Uint8Array[] = [];
   const body = takeApart(cached, columns);
-  const head = Buffer.from(JSON.stringify({ key, body }), 'utf8');
-  const size = Buffer.alloc(8);
-  size.writeDoubleLE(head.byteLength);
-  const unfinished = new Unfinished();
-  try {
-    const beside = unfinished.beside(path);
-    const file = await open(beside, 'wx');
-    try {
-      for (const part of [Buffer.from(MARK), size, head]) await file.writeFile(part);
-      for (const column of columns) {
-        await file.writeFile(column);
-        await file.writeFile(new Uint8Array((STEP - (column.byteLength % STEP)) % STEP));
-      }
-      await file.sync();
-    } finally {
-      await file.close();
-    }
-    await rename(beside, path);
-  } catch (error) {
-    throw cannotWrite(path, error);
-  } finally {
-    unfinished.clear();
-  }
+  const check = columns.reduce((sum, column) => crc32(column, sum), 0);
+  const head = Buffer.from(JSON.stringify({ key, body, check }), 'utf8');
+  const sizes = Buffer.alloc(16);
+  sizes.writeDoubleLE(head.byteLength, 0);
+  sizes.writeUInt32LE(crc32(head), 8);
+  const padded = columns.flatMap((column) => [
+    column,
+    new Uint8Array((STEP - (column.byteLength % STEP)) % STEP),
+  ]);
+  await writeWhole(path, [MARK, sizes, head, ...padded]);
 }
 
 function putTogether(value: unknown, columnAt: (stored: Stored) => unknown): unknown {
@@ -154,32 +148,37 @@ export function readCache(
     return null;
   }
   try {
-    const start = Buffer.alloc(MARK.length + 8);
+    const start = Buffer.alloc(MARK.length + 16);
     if (!readAll(fd, start, 0) || start.toString('latin1', 0, MARK.length) !== MARK) return null;
     const headBytes = start.readDoubleLE(MARK.length);
     if (!(headBytes > 0 && headBytes < 2 ** 30)) return null;
     const head = Buffer.alloc(headBytes);
     if (!readAll(fd, head, start.byteLength)) return null;
-    const { key: madeFrom, body } = JSON.parse(head.toString('utf8')) as { key: CacheKey; body: unknown };
+    if (crc32(head) !== start.readUInt32LE(MARK.length + 8)) return null;
+    const { key: madeFrom, body, check } = JSON.parse(head.toString('utf8')) as Head;
     if (JSON.stringify(madeFrom) !== JSON.stringify(key)) return null;
     const first = start.byteLength + headBytes;
     let whole = true;
     const known = new Map<number, unknown>();
+    let sum = 0;
     const read = ({ $column, at, bytes }: Stored): unknown => {
       const room = new Room(bytes);
-      whole = readAll(fd, new Uint8Array(room), first + at) && whole;
+      const filled = new Uint8Array(room);
+      whole = readAll(fd, filled, first + at) && whole;
+      sum = crc32(filled, sum);
       if ($column === 'bytes') return room;
       if ($column === 'text') return Buffer.from(room).toString('utf8');
       return new TYPES[$column](room as ArrayBuffer) as Column;
     };
     const columnAt = (stored: Stored): unknown => {
+      // an empty one lies where another does
+      if (stored.bytes === 0) return read(stored);
       const column = known.get(stored.at) ?? read(stored);
-      // nothing lies where an empty one does
-      if (stored.bytes > 0) known.set(stored.at, column);
+      known.set(stored.at, column);
       return column;
     };
     const cached = putTogether(body, columnAt) as CachedTown;
-    return whole ? cached : null;
+    return whole && sum === check ? cached : null;
   } catch {
     return null;
   } finally {

@@ -2,6 +2,8 @@ import { type CautionCode, type CautionLanguage, cautionTable } from '../tables/
 
 /**
  * A caution in the reader's language.
+ * @param code from a result's `cautions`.
+ * @param language `en` or `es`.
  * @throws RangeError for a code that is in no table.
  */
 export function wordCaution(code: CautionCode, language: CautionLanguage): string {

@@ -2,7 +2,8 @@ import type { GroundBasis } from '../model/ground.js';
 
 /**
  * What ground elevations rest on: `from 2 spot levels, straight between them`.
- * @param length a length as the reader wants it: `3 ft`.
+ * @param basis of a planned route.
+ * @param length a length as the reader wants it, from metres: `3 ft`.
  */
 export function wordGroundBasis(basis: GroundBasis, length: (lengthM: number) => string): string {
   switch (basis.kind) {

@@ -1,8 +1,7 @@
 import type { Issue } from '../model/issue.js';
+import type { Units } from '../model/site.js';
 import { toFeet, toInches } from '../units/length.js';
 import { wordMisplaced } from './misplaced-words.js';
-
-type Units = 'us' | 'metric';
 
 /** Whole from ten up: what a tape shows. */
 const bare = (value: number): string => value.toFixed(1).replace(/^(\d{2,})\.0$/, '$1');
@@ -18,7 +17,8 @@ const farIn = (units: Units, km: number): string =>
 
 /**
  * What is wrong and what was done about it, for every code, in one place.
- * @param units Lengths in feet and inches or in metres.
+ * @param issue from a reading or a result.
+ * @param units lengths in feet and inches or in metres.
  */
 export function wordIssue(issue: Issue, units: Units = 'metric'): string {
   const length = (m: number): string => lengthIn(units, m);

@@ -2,8 +2,10 @@ import type { SegmentResult } from '../model/result.js';
 import { judgement } from '../tables/judgement.js';
 import { modelConstants } from '../tables/model-constants.js';
 
-type LineField = 'material' | 'installed' | 'depthM';
-type TreeField = 'stemDiameterM' | 'species' | 'canopyRadiusM';
+/** What may not be known of a line. */
+export type LineField = 'material' | 'installed' | 'depthM';
+/** What may not be known of a tree. */
+export type TreeField = 'stemDiameterM' | 'species' | 'canopyRadiusM';
 
 /** A missing input, and by how much it widens the answer. */
 export interface MissingInput {

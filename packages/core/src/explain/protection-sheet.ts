@@ -2,7 +2,8 @@ import type { Interval } from '../geometry/intervals.js';
 import { stretchesInside } from '../geometry/overlap.js';
 import { lengthOf, nearestOn, type Polyline, polylineOf } from '../geometry/polyline.js';
 import type { ProtectionSheet, SheetStretch, SheetTree, SheetWay } from '../model/protection-sheet.js';
-import type { RouteAlternative, RouteRequest } from '../model/route.js';
+import type { RouteAlternative, RouteRequest, RouteStretch } from '../model/route.js';
+import type { SharedRouteRequest, SharedWay } from '../model/shared-route.js';
 import type { LonLat, Site } from '../model/site.js';
 import type { TreeHarm } from '../model/tree-harm.js';
 import { cautionsFor } from '../risk/cautions.js';
@@ -11,6 +12,8 @@ import type { HarmTree } from '../roots/harm.js';
 import { noDigRadius, protectionRadiusBs5837 } from '../roots/protection.js';
 import { treeSize } from '../roots/tree-size.js';
 import { type RouteScene, sceneOf } from '../route/scene.js';
+import { sceneOfAll } from '../route/shared-ends.js';
+import { sceneForSize } from '../route/shared-lines.js';
 import { harmLimits } from '../tables/harm-limits.js';
 import { metres } from '../units/quantity.js';
 
@@ -95,16 +98,31 @@ export function treeStretches(
   return found;
 }
 
-function sheetTree(scene: RouteScene, line: Polyline, harm: TreeHarm): SheetTree | null {
+/** One line to be dug. */
+interface SheetLine {
+  /** Not given where it is the only one. */
+  readonly id?: string;
+  readonly path: Polyline;
+  readonly bores: readonly Interval[];
+  readonly trenchWidthM: number;
+}
+
+const named = ({ id }: SheetLine): { readonly line?: string } => (id === undefined ? {} : { line: id });
+
+function sheetTree(scene: RouteScene, lines: readonly SheetLine[], harm: TreeHarm): SheetTree | null {
   const tree = scene.trees.find(({ id }) => id === harm.id);
   const given = scene.site.trees.find(({ id }) => id === harm.id);
   if (tree === undefined || given === undefined || harm.rule === 'clear') return null;
+  const near = lines
+    .map((line) => ({ line, place: nearestOn(line.path, tree.x, tree.y) }))
+    .reduce((a, b) => (b.place.distance < a.place.distance ? b : a));
   return {
     id: harm.id,
     name: treeSize(given, scene.nowYear).row.common[0],
     stemDiameterM: tree.stemDiameterM,
     stemAssumed: given.stemDiameterM === null,
-    atM: nearestOn(line, tree.x, tree.y).station,
+    ...named(near.line),
+    atM: near.place.station,
     nearestM: harm.nearestM,
     rule: harm.rule,
     reasons: harm.reasons,
@@ -115,37 +133,73 @@ function sheetTree(scene: RouteScene, line: Polyline, harm: TreeHarm): SheetTree
   };
 }
 
-/**
- * The sheet for a crew that digs one route: which trees, how near, which stretches by hand, with an arborist or bored.
- * @param request the one that the route was planned with.
- * @throws RangeError for a request that makes no sense.
- */
-export function protectionSheet(site: Site, request: RouteRequest, route: RouteAlternative): ProtectionSheet {
-  const scene = sceneOf(site, request);
-  const path = route.geometry.coordinates.map(([lon, lat]): LonLat => [lon as number, lat as number]);
-  const line = polylineOf(path, scene.plane, false);
-  const trees = route.trees
-    .flatMap((harm) => sheetTree(scene, line, harm) ?? [])
+function sheetOf(
+  scene: RouteScene,
+  lines: readonly SheetLine[],
+  harm: readonly TreeHarm[],
+  trenchDepthM: number,
+): ProtectionSheet {
+  const trees = harm
+    .flatMap((each) => sheetTree(scene, lines, each) ?? [])
     .sort((a, b) => a.nearestM - b.nearestM);
-  const bores = route.stretches
-    .filter(({ way }) => way === 'bored')
-    .map(({ fromM, toM }): Interval => [fromM, toM]);
+  const about = scene.trees.filter(({ id }) => trees.some((tree) => tree.id === id));
   const near = trees.map(({ nearestM, stemDiameterM }) => Math.max(0, nearestM) / stemDiameterM);
   return {
-    lengthM: lengthOf(line),
+    lengthM: lines.reduce((sum, { path }) => sum + lengthOf(path), 0),
     trees,
-    stretches: treeStretches(
-      line,
-      scene.trees.filter(({ id }) => trees.some((tree) => tree.id === id)),
-      bores,
-      scene.trenchWidthM,
+    stretches: lines.flatMap((line) =>
+      treeStretches(line.path, about, line.bores, line.trenchWidthM).map((stretch) => ({
+        ...named(line),
+        ...stretch,
+      })),
     ),
     arboristFor: trees.filter(({ rule }) => rule === 'arborist' || rule === 'no-dig').map(({ id }) => id),
     askBeforeCuttingM: harmLimits.askBeforeCuttingM.value,
     cautions: cautionsFor({
       digging: true,
-      trenchDepthM: route.depthM?.max ?? scene.limits.maxDepthM,
+      trenchDepthM,
       ...(near.length === 0 ? {} : { rootCutting: true, trunkDiametersAway: Math.min(...near) }),
     }),
   };
+}
+
+const boresOf = (stretches: readonly RouteStretch[]): Interval[] =>
+  stretches.filter(({ way }) => way === 'bored').map(({ fromM, toM }): Interval => [fromM, toM]);
+
+/**
+ * The sheet for a crew that digs one route: which trees, how near, which stretches by hand, with an arborist or bored.
+ * @param site the one that the route was planned on.
+ * @param request the one that the route was planned with.
+ * @param route one alternative of the plan.
+ * @throws RangeError for a request that makes no sense.
+ */
+export function protectionSheet(site: Site, request: RouteRequest, route: RouteAlternative): ProtectionSheet {
+  const scene = sceneOf(site, request);
+  const path = route.geometry.coordinates.map(([lon, lat]): LonLat => [lon as number, lat as number]);
+  const line = {
+    path: polylineOf(path, scene.plane, false),
+    bores: boresOf(route.stretches),
+    trenchWidthM: scene.trenchWidthM,
+  };
+  return sheetOf(scene, [line], route.trees, route.depthM?.max ?? scene.limits.maxDepthM);
+}
+
+/**
+ * The same for lines from several sources that are dug together: one list of trees, stretches line by line.
+ * @throws RangeError for a request that makes no sense.
+ */
+export function sharedProtectionSheet(
+  site: Site,
+  request: SharedRouteRequest,
+  { lines, trees }: SharedWay,
+): ProtectionSheet {
+  const scene = sceneOfAll(site, request);
+  const dug = lines.map(({ id, geometry, stretches, sizeM }) => ({
+    id,
+    path: polylineOf(geometry.coordinates, scene.plane, false),
+    bores: boresOf(stretches),
+    trenchWidthM: sceneForSize(scene, sizeM).trenchWidthM,
+  }));
+  const deepest = lines.map(({ pipe }) => pipe?.depthM.max ?? scene.limits.maxDepthM);
+  return sheetOf(scene, dug, trees, Math.max(...deepest));
 }

@@ -60,7 +60,8 @@ const percent = (share: number): string =>
 const nameOf = ({ name, id }: Pick<SheetTree, 'name' | 'id'>): string => `${name} (${id})`;
 
 function treeLine(tree: SheetTree, { length, trunk }: SheetNumbers): SheetLine {
-  const { stemDiameterM, stemAssumed, atM, nearestM, severedShare, rule, reasons, rings, boring } = tree;
+  const { stemDiameterM, stemAssumed, line, atM, nearestM, severedShare, rule, reasons, rings, boring } =
+    tree;
   const measured = stemAssumed
     ? `trunk taken as ${trunk(stemDiameterM)}, measure it`
     : `trunk ${trunk(stemDiameterM)}`;
@@ -71,7 +72,7 @@ function treeLine(tree: SheetTree, { length, trunk }: SheetNumbers): SheetLine {
   const lost = severedShare > 0 ? [`${percent(severedShare)} of its protection circle lost.`] : [];
   const why = reasons.map((reason) => REASONS[reason]).join('; ');
   return {
-    text: `${nameOf(tree)}, ${measured}: ${place}, ${length(atM)} along.`,
+    text: `${nameOf(tree)}, ${measured}: ${place}, ${length(atM)} along${line === undefined ? '' : ` ${line}`}.`,
     details: [
       `${RULES[rule]}: ${why}.`,
       ...lost,
@@ -87,10 +88,15 @@ function stretchLine(stretch: SheetStretch, sheet: ProtectionSheet, { span }: Sh
     const tree = sheet.trees.find((each) => each.id === id);
     return tree ? [nameOf(tree)] : [];
   });
-  return `${span(stretch.fromM, stretch.toM)}: ${WAYS[stretch.way]}; ${names.join(', ')}`;
+  const line = stretch.line === undefined ? '' : `${stretch.line}, `;
+  return `${line}${span(stretch.fromM, stretch.toM)}: ${WAYS[stretch.way]}; ${names.join(', ')}`;
 }
 
-/** The sheet in words: trees, stretches, who is called, what is not cut, permits, and the cautions. */
+/**
+ * The sheet in words: trees, stretches, who is called, what is not cut, permits, and the cautions.
+ * @param sheet as `protectionSheet` gives it.
+ * @param numbers how the reader's page writes metres.
+ */
 export function wordProtectionSheet(sheet: ProtectionSheet, numbers: SheetNumbers): SheetSection[] {
   const cautions = { title: 'Before you dig', lines: plain(...sheet.cautions.map(({ text }) => text)) };
   const none = 'None near the trench. Stop and ask if you meet roots all the same.';
@@ -104,7 +110,9 @@ export function wordProtectionSheet(sheet: ProtectionSheet, numbers: SheetNumber
   return [
     { title: 'Trees', lines: sheet.trees.map((tree) => treeLine(tree, numbers)) },
     {
-      title: 'Stretches, from the upper end',
+      title: sheet.stretches.some(({ line }) => line !== undefined)
+        ? 'Stretches, from the upper end of each line'
+        : 'Stretches, from the upper end',
       lines: plain(...sheet.stretches.map((stretch) => stretchLine(stretch, sheet, numbers))),
     },
     { title: 'Arborist', lines: plain(arborist) },

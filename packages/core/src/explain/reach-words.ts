@@ -9,7 +9,11 @@ export interface LengthWriter {
   readonly span: (fromM: number, toM: number) => string;
 }
 
-/** Where a crew finds a stretch, in its own order: `from cleanout CO1, upstream, 34 to 44 ft`. */
+/**
+ * Where a crew finds a stretch, in its own order: `from cleanout CO1, upstream, 34 to 44 ft`.
+ * @param reach of a segment.
+ * @param writer how the reader's page writes metres.
+ */
 export function wordReach({ fromName, direction, atM, toM }: Reach, { length, span }: LengthWriter): string {
   const stretch = atM < AT_IT_M ? `first ${length(toM)}` : span(atM, toM);
   return `from ${fromName}, ${direction}, ${stretch}`;

@@ -33,7 +33,11 @@ export interface WaterNumbers {
   readonly withRoots: string;
 }
 
-/** One warning as a sentence without its full stop. */
+/**
+ * One warning as a sentence without its full stop.
+ * @param warning of a line's water.
+ * @param numbers how the reader's page writes flows, velocities, slopes and shares.
+ */
 export function wordWaterWarning(warning: WaterWarning, numbers: WaterNumbers): string {
   const { cleansing, velocity, slopeNeeded, headLoss, withRoots } = numbers;
   switch (warning) {

@@ -43,7 +43,11 @@ export function packSquares(
   return index.data;
 }
 
-/** Index over squares of half-width `radiusM[i]` metres around `positions[i]`. */
+/**
+ * Index over squares of half-width `radiusM[i]` metres around `positions[i]`, to be searched by boxes in degrees.
+ * @param positions longitude and latitude, degrees.
+ * @param radiusM one for each position, metres.
+ */
 export function indexAround(positions: readonly LonLat[], radiusM: ArrayLike<number>): BoxIndex {
   const lons = positions.map(([lon]) => lon);
   const lats = positions.map(([, lat]) => lat);

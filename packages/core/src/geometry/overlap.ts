@@ -9,7 +9,12 @@ export interface Circle {
   readonly radiusM: number;
 }
 
-/** Stretches of a line, by station, that lie inside any of the circles. Exact for circles and straight edges. */
+/**
+ * Stretches of a line, by station in metres, that lie inside any of the circles: joined where they touch, in order. Exact
+ * for circles and straight edges.
+ * @param line in plane metres.
+ * @param circles in the same plane.
+ */
 export function stretchesInside(line: Polyline, circles: readonly Circle[]): Interval[] {
   const found: Interval[] = [];
   for (const { x, y, radiusM } of circles) {

@@ -32,7 +32,10 @@ export function planeAt(lon: number, lat: number): Plane {
   };
 }
 
-/** Plane for a path: origin in the middle of its box. */
+/**
+ * Plane for a path: origin in the middle of its box.
+ * @param path at least one place, degrees.
+ */
 export function planeFor(path: readonly LonLat[]): Plane {
   let west = Infinity;
   let east = -Infinity;
@@ -47,10 +50,25 @@ export function planeFor(path: readonly LonLat[]): Plane {
   return planeAt((west + east) / 2, (south + north) / 2);
 }
 
+/**
+ * Metres east of the plane's origin.
+ * @param plane to be used near the path that it was made for.
+ * @param lon degrees.
+ */
 export const xOf = (plane: Plane, lon: number): number => (lon - plane.lon) * plane.metresPerDegreeLon;
+/**
+ * Metres north of the plane's origin.
+ * @param plane to be used near the path that it was made for.
+ * @param lat degrees.
+ */
 export const yOf = (plane: Plane, lat: number): number => (lat - plane.lat) * plane.metresPerDegreeLat;
 
-/** Back to degrees. */
+/**
+ * Back to degrees.
+ * @param plane that the metres are of.
+ * @param x metres east.
+ * @param y metres north.
+ */
 export function lonLatOf(plane: Plane, x: number, y: number): [lon: number, lat: number] {
   return [plane.lon + x / plane.metresPerDegreeLon, plane.lat + y / plane.metresPerDegreeLat];
 }

@@ -9,7 +9,12 @@ export interface Polyline {
   readonly s: Float64Array;
 }
 
-/** @param reversed start at the last vertex. */
+/**
+ * A path in plane metres with its running length.
+ * @param path places in degrees.
+ * @param plane as `planeFor` gives it.
+ * @param reversed start at the last place.
+ */
 export function polylineOf(path: readonly LonLat[], plane: Plane, reversed: boolean): Polyline {
   const n = path.length;
   const x = new Float64Array(n);
@@ -49,7 +54,15 @@ export function pointAt(line: Polyline, station: number): [x: number, y: number]
   return [x0 + t * ((line.x[i + 1] as number) - x0), y0 + t * ((line.y[i + 1] as number) - y0)];
 }
 
-/** Nearest point of the line to (x, y) between two stations: its station and distance in metres. */
+/**
+ * Nearest point of a line to a place between two stations.
+ * @param line in plane metres.
+ * @param x metres east.
+ * @param y metres north.
+ * @param from station to begin at, metres; the start where not given.
+ * @param to station to end at, metres; the end where not given.
+ * @returns its station and its distance from the place, both in metres.
+ */
 export function nearestOn(
   line: Polyline,
   x: number,

@@ -27,6 +27,7 @@ export interface RankingScore {
   readonly curve: Lift;
 }
 
+/** How well what was learned ranks stretches that it was not learned from, beside plain ways of ranking them. */
 export interface Backtest extends RankingScore {
   /** `sites`: each site judged by what was learned on the others. `time`: the later half by the earlier. */
   readonly by: 'sites' | 'time';
@@ -132,6 +133,8 @@ const learnFrom = (observations: readonly Observation[]): LearnedModel =>
 
 /**
  * Leaves out one site at a time, learns from the others and judges the one left out.
+ * @param records one a site.
+ * @param seed number that the draws of sites for the interval begin with.
  * @returns null where no roots were found anywhere, or there are fewer than two sites: then nothing can be said.
  */
 export function backtestBySite(records: readonly SiteRecord[], seed: number): Backtest | null {
@@ -143,7 +146,12 @@ export function backtestBySite(records: readonly SiteRecord[], seed: number): Ba
   return report('sites', judged, seed);
 }
 
-/** Learns from the earlier half of what was seen and judges the later half. */
+/**
+ * Learns from the earlier half of what was seen and judges the later half.
+ * @param records one a site.
+ * @param seed number that the draws of sites for the interval begin with.
+ * @returns null where nothing was seen, or no roots in the later half.
+ */
 export function backtestByTime(records: readonly SiteRecord[], seed: number): Backtest | null {
   const years = records.flatMap((r) => r.items.map((i) => i.year)).sort((a, b) => a - b);
   const split = years[Math.floor(years.length / 2)];

@@ -10,6 +10,7 @@ export function brierOf(forecasts: readonly Forecast[]): number {
   return forecasts.length === 0 ? 0 : sum / forecasts.length;
 }
 
+/** Stretches whose chance was said to be alike: what was said on average, and what was found. */
 export interface CalibrationBin {
   readonly from: number;
   readonly to: number;

@@ -59,7 +59,12 @@ function itemsOfObservation(context: RiskContext, site: string, o: Observation):
   });
 }
 
-/** Every stretch of a site that a camera has passed; of entries only, since breaks are rare. */
+/**
+ * Every stretch of a site that a camera has passed; of entries only, since breaks are rare.
+ * @param site with its findings.
+ * @param name of the site: the back-test leaves it out as a whole.
+ * @param options as for `rank`; findings after its date are left out.
+ */
 export function itemsOf(site: Site, name: string, options: RankOptions): Item[] {
   const context = contextOf(site, options);
   const { byLine } = placeFindings(context.site, context.lines);

@@ -10,7 +10,11 @@ import { kindOf } from '../risk/groups.js';
 import { placeFindings } from '../risk/known.js';
 import { type Observation, observationsOf } from '../risk/observed.js';
 
-/** Observations of one site, by line, with what could not be placed. */
+/**
+ * Observations of one site, by line, with what could not be placed.
+ * @param site with its findings.
+ * @param options as for `rank`; findings after its date are left out.
+ */
 export function observe(
   site: Site,
   options: RankOptions,
@@ -61,7 +65,7 @@ function fingerprintOf(observations: readonly Observation[]): string {
 /**
  * Learns the rate multipliers of every group that anything was seen of.
  * @param observations from any number of sites; see `observe`.
- * @param counts of sites and lines, for the file.
+ * @param counts how many sites and lines, for the file.
  */
 export function learn(
   observations: readonly Observation[],

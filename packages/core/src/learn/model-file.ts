@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { LearnedModel } from '../model/learned.js';
 import { MODEL_VERSION, modelFingerprint } from '../risk/fingerprint.js';
+import { ruleWords } from '../validate/rule-words.js';
 
 const group = z.object({
   group: z.string(),
@@ -36,7 +37,7 @@ export function readLearnedModel(
     const [first] = parsed.error.issues;
     return {
       ok: false,
-      reason: `not a learned model: ${first?.path.join('.') ?? ''} ${first?.message ?? ''}`.trim(),
+      reason: `not a learned model: ${first?.path.join('.') || 'the file'} must be ${first ? ruleWords(first) : 'another'}`,
     };
   }
   const { version, fingerprint } = parsed.data.model;

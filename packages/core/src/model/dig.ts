@@ -7,6 +7,7 @@ export type DigSurface = 'lawn' | 'bed' | 'gravel' | 'paving' | 'bare';
 /** What a pipe lies in: the soil that came out, brought sand, or washed gravel. */
 export type Bedding = 'native' | 'sand' | 'gravel';
 
+/** Fittings of one type that are set in a dig. */
 export interface DigFitting {
   readonly type: FittingType;
   readonly count: number;

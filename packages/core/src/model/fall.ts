@@ -81,4 +81,5 @@ export interface GroundUnknown {
   readonly unknown: readonly (readonly [fromM: number, toM: number])[];
 }
 
+/** A pipe laid with fall, or why there is none, or that the ground is not known. */
 export type FallResult = LaidPipe | NoFall | GroundUnknown;

@@ -10,6 +10,7 @@ export interface Place {
   readonly path: string;
 }
 
+/** How much an issue matters; see `Issue`. */
 export type Severity = 'error' | 'warning' | 'notice';
 
 /** Why a finding has no place on the lines. */
@@ -34,6 +35,7 @@ export type Misplaced =
  */
 export type Issue = { readonly severity: Severity; readonly place: Place } & IssueDetail;
 
+/** What an issue says beyond its place and severity: one shape for each code. */
 export type IssueDetail =
   | { readonly code: 'not-json'; readonly reason: string }
   | { readonly code: 'not-geojson'; readonly rule: string }
@@ -80,6 +82,7 @@ export type IssueDetail =
   /** Stands for issues of one kind that are not listed one by one. */
   | { readonly code: 'more-of-the-same'; readonly of: string; readonly count: number };
 
+/** Name of one kind of issue: what a program tells issues apart by. */
 export type IssueCode = IssueDetail['code'];
 
 /** Something that was missing and had to be taken as given. */

@@ -16,6 +16,7 @@ export interface NetworkFallLimits extends Omit<FallLimits, 'pipeHeightM' | 'sou
   readonly ends?: Readonly<Record<string, InvertBounds>>;
 }
 
+/** The lines of a network laid with fall, or why they cannot be, or that the ground is not known. */
 export type NetworkFall =
   | { readonly kind: 'laid'; readonly lines: readonly { readonly id: string; readonly pipe: LaidPipe }[] }
   | {

@@ -8,6 +8,7 @@ export interface NetworkSource {
   readonly basin?: boolean;
 }
 
+/** Where water may leave a network: a place in plane metres. */
 export interface NetworkOutlet {
   readonly id: string;
   readonly x: number;
@@ -57,6 +58,8 @@ export interface NetworkJunction {
   readonly main: string;
   /** How far the main itself turns there. */
   readonly mainTurnDegrees: number;
+  /** Bends that turn the main before it. */
+  readonly mainBendDegrees: readonly number[];
   readonly branches: readonly NetworkBranch[];
 }
 

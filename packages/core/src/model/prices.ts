@@ -3,6 +3,7 @@ import type { Quantity, QuantityUnit } from './quantity.js';
 /** Units that a price may be for; a firm lists in those that it buys and sells in. */
 export type PriceUnit = QuantityUnit | 'ft' | 'ft2' | 'yd2' | 'ft3' | 'yd3' | 'ton';
 
+/** The price of one thing, by the code of the quantity that it belongs to. */
 export interface PriceRow {
   readonly code: string;
   readonly text: string;
@@ -14,6 +15,7 @@ export interface PriceRow {
   readonly note: string;
 }
 
+/** A list of prices in one currency. */
 export interface PriceList {
   readonly currency: string;
   /** True where the list says that its prices are made up. */
@@ -62,6 +64,10 @@ export interface PricedLine {
   readonly from: Quantity;
 }
 
+/**
+ * Quantities with their prices and sums. Money is decimal text to the cent: each line, margin and tax are rounded
+ * half up.
+ */
 export interface PricedLines {
   readonly lines: readonly PricedLine[];
   readonly currency: string;

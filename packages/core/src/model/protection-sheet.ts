@@ -12,8 +12,10 @@ export type SheetWay =
   /** By hand or with air: within twelve diameters. */
   | 'hand-or-air';
 
-/** A stretch that is not dug like the rest, stations from the upper end of the route. */
+/** A stretch that is not dug like the rest, stations from the upper end of its line. */
 export interface SheetStretch {
+  /** Id of the line, where several are dug. */
+  readonly line?: string;
   readonly fromM: number;
   readonly toM: number;
   readonly way: SheetWay;
@@ -28,6 +30,8 @@ export interface SheetTree {
   readonly stemDiameterM: number;
   /** True where nobody measured the trunk. */
   readonly stemAssumed: boolean;
+  /** Id of the line that is nearest, where several are dug. */
+  readonly line?: string;
   /** Where the route is nearest, by station. */
   readonly atM: number;
   /** From the middle of the stem to the near side of trench or bore. */
@@ -47,7 +51,7 @@ export interface SheetTree {
   readonly boring: { readonly startM: number; readonly depthM: number };
 }
 
-/** What a crew has to know of the trees along one route. */
+/** What a crew has to know of the trees along a route, of one line or several. */
 export interface ProtectionSheet {
   readonly lengthM: number;
   /** Trees that the route may harm, nearest first; the others are left out. */

@@ -1,3 +1,4 @@
+/** What quantities are counted in: metres, square and cubic metres, pieces, hours, or once a job. */
 export type QuantityUnit = 'm' | 'm2' | 'm3' | 'piece' | 'hour' | 'job';
 
 /** So much of one thing that a job takes. */

@@ -13,6 +13,7 @@ export interface Chance {
   readonly high: number;
 }
 
+/** One tree near a segment, and its part in what is expected there. */
 export interface TreeShare {
   readonly id: string;
   /** Share of the expected entries, 0..1. */
@@ -53,6 +54,7 @@ export interface Reach {
   readonly toM: number;
 }
 
+/** Metres of a segment inside circles of trees: canopy, 12 trunk diameters, structural roots, reach of roots. */
 export interface OverlapM {
   readonly dripline: number;
   readonly trunkMultiple: number;
@@ -60,6 +62,7 @@ export interface OverlapM {
   readonly reach: number;
 }
 
+/** The worst that a camera saw in a segment and that is still there. */
 export interface KnownTrouble {
   readonly seen: Seen;
   readonly year: number | null;
@@ -73,6 +76,7 @@ export interface KnownTrouble {
   };
 }
 
+/** One segment: where it stands, why, what would change it, and where a crew finds it. */
 export interface SegmentResult {
   readonly rank: number;
   /** `main/4`: the line's id and the segment's number from the outlet end, counted from 1. */
@@ -161,6 +165,7 @@ export interface LineResult {
   readonly geometry: { readonly type: 'LineString'; readonly coordinates: readonly (readonly number[])[] };
 }
 
+/** Sums over every segment, reported or not. */
 export interface RankTotals {
   readonly drains: number;
   readonly trees: number;
@@ -172,6 +177,7 @@ export interface RankTotals {
   readonly expectedEntries: number;
 }
 
+/** A ranking as plain JSON: what `rank` gives, files hold and the page draws. */
 export interface RankResult {
   readonly schema: 1;
   /** With the fingerprint of what was learned from findings, where that was used. */

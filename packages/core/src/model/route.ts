@@ -52,6 +52,7 @@ export type RouteSurface = 'lawn' | 'bed' | 'paving';
 /** A place that a route starts or ends at: a feature of the site by its id, or a position. */
 export type RoutePlace = { readonly id: string } | { readonly position: LonLat };
 
+/** What a new line must keep to; usual values stand in for what is not given. */
 export interface RouteLimits {
   /** Metre per metre. */
   readonly minFall?: number;
@@ -61,6 +62,7 @@ export interface RouteLimits {
   readonly maxDepthM?: number;
 }
 
+/** A new line that is asked for: from where, to where, with which pipe, by which limits and prices. */
 export interface RouteRequest {
   /** Date that the line would be finished, ISO 8601. */
   readonly asOf: string;
@@ -98,6 +100,7 @@ export interface RouteStretch {
   readonly surface: RouteSurface;
 }
 
+/** How a stretch of a new line is laid. */
 export type RouteWay = 'trench' | 'hand-dug' | 'bored';
 
 /** A bend of the route made of fittings, or swept by the pipe itself. */
@@ -119,6 +122,7 @@ export interface RouteCrossing {
   readonly angleDegrees: number;
 }
 
+/** Least and greatest depth along a stretch, metres. */
 export interface RouteDepth {
   readonly min: number;
   readonly max: number;
@@ -179,8 +183,10 @@ export interface RouteAlternative {
   } | null;
 }
 
+/** What an alternative is best for, or that it was asked for: by way of a place, or as drawn. */
 export type RouteAim = 'cheapest' | 'fewest-roots' | 'spares-trees' | 'balanced' | 'via' | 'drawn';
 
+/** A rule that a drawn route breaks, and at which station from its upper end, metres. */
 export type RouteBreak =
   | { readonly kind: 'obstacle'; readonly id: string; readonly atM: number }
   | { readonly kind: 'outside-lot'; readonly atM: number }
@@ -235,6 +241,7 @@ export interface PipeChoice {
   readonly cost: { readonly now: number; readonly roots: number; readonly presentValue: number };
 }
 
+/** Ways for a new line, side by side, or why there is none. Plain JSON. */
 export interface RouteResult {
   readonly schema: 1;
   readonly asOf: string;

@@ -32,6 +32,7 @@ export interface SeasonLook {
   readonly uid: string;
 }
 
+/** The next looks on many sites, in the order of their days. Plain JSON. */
 export interface SeasonResult {
   readonly schema: 1;
   readonly asOf: string;

@@ -3,7 +3,10 @@ import type { FallRemedy, LaidPipe } from './fall.js';
 import type { GroundBasis } from './ground.js';
 import type { Assumption } from './issue.js';
 import type { NetworkJunction } from './network.js';
-import type { RoutePlace, RouteRequest } from './route.js';
+import type { PipeForArea } from './pipe-for-area.js';
+import type { PricedLines } from './prices.js';
+import type { Chance } from './result.js';
+import type { RoutePlace, RouteRequest, RouteStretch } from './route.js';
 import type { LonLat } from './site.js';
 import type { TreeHarm } from './tree-harm.js';
 
@@ -31,8 +34,11 @@ export interface SharedLine {
   readonly servesM2: number;
   /** Nominal size of its pipe, metres. */
   readonly sizeM: number;
-  /** Null where the ground is not known. */
+  /** The water that it was sized by; null where rain or areas were not given. */
+  readonly sized: PipeForArea | null;
+  /** Null where the ground is not known, or it cannot fall. */
   readonly pipe: LaidPipe | null;
+  readonly stretches: readonly RouteStretch[];
   readonly geometry: { readonly type: 'LineString'; readonly coordinates: readonly LonLat[] };
 }
 
@@ -48,18 +54,34 @@ export interface SharedCost {
   readonly presentValue: number;
 }
 
-/** Lines from several sources that share trenches where that is cheaper. */
-export interface SharedRoute {
+/** Lines from several sources, with everything to be known before they are chosen. */
+export interface SharedWay {
   readonly shape: 'shared' | 'separate';
   readonly lines: readonly SharedLine[];
   /** Places where lines meet, each with its wyes. */
   readonly junctions: readonly (Omit<NetworkJunction, 'x' | 'y'> & { readonly position: LonLat })[];
   readonly lengthM: number;
-  readonly cost: SharedCost;
-  /** A line of its own for each source, laid at its least depth. */
-  readonly separate: { readonly lengthM: number; readonly cost: SharedCost };
+  readonly joints: {
+    readonly count: number;
+    /** Joints inside the dripline or the 12-diameter circle of any tree. */
+    readonly nearRoots: number;
+  };
+  /** Chance that roots get into any of the lines within so many years, with its 80 % interval. */
+  readonly chance: { readonly '10': Chance; readonly '25': Chance };
+  /** Expected entries within the horizon. */
+  readonly expectedEntries: number;
   /** Harm of all lines together to each tree. */
   readonly trees: readonly TreeHarm[];
+  /** What it takes, priced by the list. */
+  readonly priced: PricedLines;
+  readonly cost: SharedCost;
+  /** False where its lines cannot all fall within the limits; null where the ground is not known. */
+  readonly falls: boolean | null;
+}
+
+/** What was chosen, beside a line of its own for each source. */
+export interface SharedRoute extends SharedWay {
+  readonly separate: SharedWay;
 }
 
 /** Why there is no shared route. */
@@ -74,6 +96,7 @@ export type NoSharedRoute =
       readonly remedies: readonly FallRemedy[];
     };
 
+/** New lines that share trenches, or why there are none. Plain JSON. */
 export interface SharedRouteResult {
   readonly schema: 1;
   readonly asOf: string;

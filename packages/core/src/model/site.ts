@@ -10,6 +10,7 @@ export interface Origin {
   readonly index: number;
 }
 
+/** One tree as it was given, in SI units; null for what was not. */
 export interface Tree {
   readonly id: string;
   readonly position: LonLat;
@@ -27,8 +28,13 @@ export interface Tree {
   readonly street?: string;
 }
 
+/** How wet the ground at a line is: dry, often wet, or water standing. */
 export type Wetness = 'dry' | 'often' | 'standing';
 
+/**
+ * One drain line as it was given, in SI units: depths from the ground to the top of the pipe, years fractional, null
+ * for what was not given.
+ */
 export interface Drain {
   readonly id: string;
   readonly origin: Origin;
@@ -58,6 +64,7 @@ export interface Drain {
   readonly street?: string;
 }
 
+/** What stands on a line or at its end. */
 export type FittingType =
   | 'wye'
   | 'tee'
@@ -70,6 +77,7 @@ export type FittingType =
   | 'outlet'
   | 'cap';
 
+/** One fitting and where it stands. */
 export interface Fitting {
   readonly id: string;
   readonly origin: Origin;
@@ -80,8 +88,10 @@ export interface Fitting {
   readonly drain: string | null;
 }
 
+/** What a camera saw: nothing, fine roots, a mass, a bore full of roots, a crushed pipe, a sag, a joint out of line. */
 export type Seen = 'clear' | 'fine' | 'mass' | 'full' | 'crushed' | 'sag' | 'offset';
 
+/** What a camera saw at its counter: metres of reel from where it went in. */
 export interface Finding {
   readonly id: string;
   readonly origin: Origin;
@@ -101,8 +111,10 @@ export interface Finding {
   readonly photo?: string;
 }
 
+/** What stands in the way of roots or of a new trench. */
 export type ObstacleType = 'building' | 'paving' | 'pool' | 'wall' | 'utility' | 'boundary';
 
+/** One obstacle with its outline or its path. */
 export interface Obstacle {
   readonly id: string;
   readonly origin: Origin;
@@ -114,6 +126,7 @@ export interface Obstacle {
     | { readonly type: 'path'; readonly path: readonly LonLat[] };
 }
 
+/** A root barrier in the ground; `depthM` from the ground to its lower edge, metres. */
 export interface Barrier {
   readonly id: string;
   readonly origin: Origin;
@@ -122,6 +135,7 @@ export interface Barrier {
   readonly installedYear: number | null;
 }
 
+/** Height of the ground at one place, metres above any mark that all levels of the site share. */
 export interface Level {
   readonly id: string;
   readonly origin: Origin;
@@ -129,7 +143,12 @@ export interface Level {
   readonly elevationM: number;
 }
 
+/** What lengths are said in: feet and inches, or metres. */
+export type Units = 'us' | 'metric';
+
+/** The soil of the site; loam is what the relations are scaled to. */
 export type Soil = 'sand' | 'loam' | 'clay';
+/** Which rule draws the protection circle round a tree. */
 export type ProtectionRule =
   | 'trunk-multiple'
   | 'trunk-multiple-min-2m'
@@ -142,7 +161,7 @@ export interface Site {
   readonly name: string | null;
   /** True where the file says that the site is invented. */
   readonly invented: boolean;
-  readonly units: 'us' | 'metric' | null;
+  readonly units: Units | null;
   readonly soil: Soil | null;
   readonly biome: string | null;
   readonly protection: ProtectionRule;

@@ -95,6 +95,7 @@ export interface LineWater {
   readonly warnings: readonly WaterWarning[];
 }
 
+/** What lines carry and have to carry. Flows and velocities low, middle and high. Plain JSON. */
 export interface WaterResult {
   readonly schema: 1;
   readonly site: { readonly name: string | null; readonly invented: boolean };

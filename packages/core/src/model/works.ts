@@ -96,6 +96,7 @@ export interface ChoiceWork {
   }[];
 }
 
+/** One thing that can be done: what it takes, costs and leaves of the risk. Money in the list's currency. */
 export interface Choice {
   readonly id: ChoiceId;
   /** English. */
@@ -142,6 +143,7 @@ export interface OwnerLimits {
   readonly noTrench?: boolean;
 }
 
+/** A limit of the owner that a choice may break. */
 export type LimitCode = 'most-now' | 'most-chance-10' | 'keep-trees' | 'no-trench' | 'tree-must-stand';
 
 /** A number that the answer rests on, which the user may set. */
@@ -181,6 +183,7 @@ export interface WorkTarget {
   readonly known: { readonly seen: Seen; readonly lengthM: number; readonly trouble: KnownTrouble } | null;
 }
 
+/** Choices for one stretch weighed against each other. Plain JSON. */
 export interface DecideResult {
   readonly schema: 1;
   readonly site: { readonly name: string | null; readonly invented: boolean };

@@ -26,6 +26,9 @@ function share(name: string, value: number): number {
  * Puts prices on quantities. Each quantity is taken into the unit of its price and rounded to two places; each line,
  * the margin and the tax are rounded half up to the cent; every total is the sum of what is printed. All in decimal.
  * A thing without a price is said in `missing` and counts as nothing in the sums, which are then too low.
+ * @param quantities in SI units, as `quantitiesOf` gives them.
+ * @param list the prices, in its own units and currency.
+ * @param terms margin and tax as shares, 0.15 for 15 %; none where not given.
  * @throws RangeError for a margin or tax that is no share.
  */
 export function priceQuantities(

@@ -1,5 +1,6 @@
 import type { Quantity, QuantityUnit } from '../model/quantity.js';
-import { alongWords, type QuantityUnits } from './wording.js';
+import type { Units } from '../model/site.js';
+import { alongWords } from './wording.js';
 
 interface Entry {
   readonly code: string;
@@ -30,7 +31,7 @@ export interface Added {
 export class Bill {
   private readonly entries = new Map<string, Entry>();
 
-  constructor(private readonly units: QuantityUnits) {}
+  constructor(private readonly units: Units) {}
 
   add({ code, text, unit, amount, basis, alongM = 0, isMaterial = false, apart = '' }: Added): void {
     if (!(amount > 1e-9)) return;

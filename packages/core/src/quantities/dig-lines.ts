@@ -1,12 +1,13 @@
 import type { Dig, DigSurface } from '../model/dig.js';
+import type { Units } from '../model/site.js';
 import { trenchNumbers } from '../tables/work-judgement.js';
 import type { Bill } from './bill.js';
 import type { DepthClass } from './depth-class.js';
 import { type Earth, earthOf } from './earth.js';
 import type { Measuring } from './options.js';
-import { acrossWords, type QuantityUnits } from './wording.js';
+import { acrossWords } from './wording.js';
 
-function depthWords(depthClass: DepthClass, units: QuantityUnits): string {
+function depthWords(depthClass: DepthClass, units: Units): string {
   const { shallowToM, midToM, protectedFromM } = trenchNumbers;
   const [first, second, third] = [shallowToM, midToM, protectedFromM].map(({ value }) =>
     units === 'us' ? `${Math.round(value / 0.3048)} ft` : `${value.toFixed(1)} m`,

@@ -1,6 +1,5 @@
-import type { Soil } from '../model/site.js';
+import type { Soil, Units } from '../model/site.js';
 import { swellShares, trenchNumbers } from '../tables/work-judgement.js';
-import type { QuantityUnits } from './wording.js';
 
 /** How a job is to be measured; every number may be set. */
 export interface QuantityOptions {
@@ -18,7 +17,7 @@ export interface QuantityOptions {
   /** Warning tape over the pipe; true where not given. */
   readonly tape?: boolean;
   /** Units of sizes named in texts. */
-  readonly units?: QuantityUnits;
+  readonly units?: Units;
 }
 
 export interface Measuring {
@@ -28,7 +27,7 @@ export interface Measuring {
   readonly setUps: number;
   readonly pieceM: number | undefined;
   readonly tape: boolean;
-  readonly units: QuantityUnits;
+  readonly units: Units;
 }
 
 function atLeast(name: string, value: number, least: number): number {

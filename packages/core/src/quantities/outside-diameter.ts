@@ -46,7 +46,11 @@ const BY_SIZE: Partial<Record<MaterialKey, Readonly<Record<number, number>>>> = 
   'pvc-thin-wall': SEWER_INCHES,
 };
 
-/** Outside diameter of a pipe of a nominal size, metres: of its standard where sizes are at hand, else by ratio. */
+/**
+ * Outside diameter of a pipe of a nominal size, metres: of its standard where sizes are at hand, else by ratio.
+ * @param material key of the table of pipes.
+ * @param sizeM nominal size, metres.
+ */
 export function outsideDiameterM(material: MaterialKey, sizeM: number): number {
   const inches = BY_SIZE[material]?.[Math.round(toInches(sizeM))];
   return inches === undefined ? sizeM * OVER_NOMINAL[material].value : fromInches(inches);

@@ -25,6 +25,7 @@ function check(dig: Dig): void {
  * What a job takes: trench by depth class and width, stone, fabric, spoil with swell, pipe by pieces with cut waste,
  * couplings, fittings, tape, surfaces made good, roots cut by hand, barrier, hours by crew rates. SI units.
  * @param digs in the order in which the pipe runs; alike stretches are added up.
+ * @param options units that texts are worded in, and what differs from the usual.
  * @throws RangeError for a length or depth below 0 and for options that make no sense.
  */
 export function quantitiesOf(digs: readonly Dig[], options: QuantityOptions = {}): Quantity[] {

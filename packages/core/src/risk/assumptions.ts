@@ -4,7 +4,11 @@ import { treeAssumptions } from '../roots/tree-size.js';
 import { contextOf, prepareLine, type RankOptions } from './context.js';
 import { lineAssumptions } from './line-assumptions.js';
 
-/** Everything that would have to be assumed to score a site: of its lines, then of its trees. */
+/**
+ * Everything that would have to be assumed to score a site: of its lines, then of its trees.
+ * @param site as read.
+ * @param options as for `rank`.
+ */
 export function assumptionsOf(site: Site, options: RankOptions): Assumption[] {
   const context = contextOf(site, options);
   return [

@@ -13,6 +13,7 @@ import { Openings } from './openings.js';
 import { type LineScale, lineScaleOf } from './rate-scale.js';
 import { fieldFrom, type GrownTrees, type TreeField, treeFieldOf } from './tree-field.js';
 
+/** What a ranking is asked for. Only the date is needed. */
 export interface RankOptions {
   /** Date the scores are for, ISO 8601. */
   readonly asOf: string;

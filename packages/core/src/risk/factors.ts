@@ -138,6 +138,9 @@ function treeFactors(
 
 /**
  * The numbers behind one segment, each with where it comes from: what its joints and pipe bring, then its trees.
+ * @param site as read.
+ * @param options as for `rank`.
+ * @param segmentId `main/4`, as in a result.
  * @param trees ids of the trees wanted.
  * @returns an empty list where there is no such segment.
  */

@@ -16,7 +16,10 @@ const NOW: OddsPoint = { yearsAhead: 0, chance: { low: 0, likely: 0, high: 0 } }
 /**
  * The odds of one segment over the years if nothing is done: the ranking worked out again for each horizon, so that
  * trees grow and the clock runs as they do there. The first point is today, at nought.
+ * @param site as read.
+ * @param segmentId `main/4`, as in a result.
  * @param options as for `rank`; its horizon does not count.
+ * @param yearsAhead years from today that are wanted, rising.
  * @returns null where there is no such segment.
  * @throws RangeError for options or years that make no sense.
  */

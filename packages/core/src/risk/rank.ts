@@ -6,6 +6,8 @@ import { ScoredSite } from './scored-site.js';
 
 /**
  * Scores every segment of a site's drain lines and ranks them, worst first.
+ * @param site as `readSite` gives it.
+ * @param options the date, and what differs from the usual.
  * @throws RangeError for options that make no sense; bad data never throws.
  */
 export function rank(site: Site, options: RankOptions): RankResult {

@@ -79,10 +79,13 @@ export class Rescorer {
   private held: Held | null = null;
   private sampler: RowSampler | null = null;
 
+  /** @param options stay the same for all edits. */
   constructor(private readonly options: RescoreOptions = {}) {}
 
   /**
    * Takes the site as it now is.
+   * @param site as `SiteReader` or `readSite` gives it.
+   * @param asOf ISO date that the scores are for.
    * @throws RangeError for a date or options that make no sense; bad data never throws.
    */
   take(site: Site, asOf: string): void {

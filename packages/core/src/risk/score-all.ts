@@ -120,6 +120,10 @@ export function scoreLines(context: RiskContext, from: number, to: number, watch
 /** Scores every segment of every line. */
 export const scoreAll = (context: RiskContext): ScoreColumns => scoreLines(context, 0, context.lines.count);
 
-/** Chance of one row with its closed-form interval. */
+/**
+ * Chance of one row with its closed-form interval.
+ * @param columns of a scored site.
+ * @param row number of a segment in them.
+ */
 export const closedFormChance = (columns: ScoreColumns, row: number): ReturnType<typeof intervalOf> =>
   intervalOf(columns.expected[row] as number, columns.logSd[row] as number);

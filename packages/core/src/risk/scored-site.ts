@@ -47,9 +47,12 @@ export class ScoredSite {
   private ranks: Int32Array | null = null;
   /** Band of every row, by its place among the bands; made when first asked for: sums over a town ask again and again. */
   private bands: Uint8Array | null = null;
+  /** Scores of every segment, a row each. */
   readonly columns: ScoreColumns;
 
   /**
+   * @param site as `readSite` gives it.
+   * @param options as for `rank`.
    * @param scored Scores of all lines, where they were worked out before (by several threads).
    * @throws RangeError for options that make no sense; bad data never throws.
    */
@@ -64,10 +67,12 @@ export class ScoredSite {
     this.seed = options.seed ?? DEFAULT_SEED;
   }
 
+  /** What the scores were worked out from. */
   get context(): RiskContext {
     return this.seen.context;
   }
 
+  /** Band of a row of `columns`. */
   bandOf(row: number): Band {
     if (this.bands === null) {
       this.bands = new Uint8Array(this.columns.count);
@@ -117,7 +122,10 @@ export class ScoredSite {
   }
 
   /**
-   * A line by its number, with the segments about one of them (numbers from 0), `beside` on either side.
+   * A line with some of its segments in full.
+   * @param lineNumber number of the line in the site, from 0.
+   * @param segment number of the segment in the middle, from 0 at the outlet end.
+   * @param beside how many on either side of it.
    * @returns null where there is no such segment.
    */
   around(lineNumber: number, segment: number, beside: number): LineDetail | null {

@@ -27,8 +27,10 @@ export class SiteView {
   /** First row of each line; one more at the end. */
   private readonly firstRow: Int32Array;
   private readonly numberOf: ReadonlyMap<string, number>;
+  /** Box of all trees and lines. */
   readonly bounds: Box;
 
+  /** @param scored the site to be looked at. */
   constructor(private readonly scored: ScoredSite) {
     const { columns, site } = scored;
     const count = site.drains.length;
@@ -47,21 +49,22 @@ export class SiteView {
     this.bounds = boundsOf(scored);
   }
 
-  /** Numbers of the lines that may lie in a box. */
+  /** Numbers of the lines that may lie in a box of degrees. */
   linesIn([west, south, east, north]: Box): readonly number[] {
     return this.scored.context.lines.net.index.search(west, south, east, north);
   }
 
-  /** Worst band of a line's segments. */
+  /** Worst band of a line's segments, by the line's number. */
   worstOf(line: number): Band {
     return WORST_FIRST[this.worst[line] as number] as Band;
   }
 
+  /** Places of a line, by its number, as drawn. */
   pathOf(line: number): readonly LonLat[] {
     return this.scored.site.drains[line]?.path ?? [];
   }
 
-  /** The segments of a line, from its outlet end. */
+  /** The segments of a line, by its number, from its outlet end. */
   stretchesOf(line: number): Stretch[] {
     const model = this.scored.context.lines.at(line);
     const first = this.firstRow[line] as number;
@@ -72,14 +75,23 @@ export class SiteView {
     }));
   }
 
-  /** Trees whose roots may come into a box, at most so many. */
+  /**
+   * Trees whose roots may come into a box.
+   * @param box degrees.
+   * @param most no more trees than this.
+   */
   treesIn([west, south, east, north]: Box, most: number): TreeZones[] {
     const { context } = this.scored;
     const found = context.field.index.search(west, south, east, north);
     return found.slice(0, most).map((i) => zonesOfTree(context, i));
   }
 
-  /** Id of the segment nearest to a place within some metres, or null. */
+  /**
+   * The segment nearest to a place.
+   * @param place longitude and latitude, degrees.
+   * @param withinM no further away than this.
+   * @returns its id; null where none is as near.
+   */
   nearest([lon, lat]: LonLat, withinM: number): string | null {
     const { context } = this.scored;
     const { metresPerDegreeLon, metresPerDegreeLat } = planeAt(lon, lat);
@@ -97,7 +109,12 @@ export class SiteView {
     return found;
   }
 
-  /** The segment of this id with those beside it on its line, in full; null where there is none. */
+  /**
+   * A segment with those beside it on its line, in full.
+   * @param id `main/4`, as in a result.
+   * @param beside how many on either side.
+   * @returns null where there is none of this id.
+   */
   around(id: string, beside: number): LineDetail | null {
     const slash = id.lastIndexOf('/');
     const line = this.numberOf.get(id.slice(0, slash));

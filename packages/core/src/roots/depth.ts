@@ -1,8 +1,10 @@
 import { judgement } from '../tables/judgement.js';
 
 /**
- * Share of roots deeper than z in undisturbed ground: beta^(100 z), z in metres (Jackson et al. 1996).
+ * Share of roots deeper than z in undisturbed ground: beta^(100 z) (Jackson et al. 1996).
  * Valid for whole vegetation, mostly fine roots; shown to the user beside the trench factor, not used in the rate.
+ * @param depthM z.
+ * @param beta the biome's constant, a number just below 1; `GLOBAL_BETA` where the biome is not known.
  */
 export function shareBelow(depthM: number, beta: number): number {
   return beta ** (100 * Math.max(0, depthM));

@@ -16,6 +16,7 @@ export interface AdoptedFeature {
     | { readonly type: 'Point'; readonly coordinates: readonly number[] };
 }
 
+/** How an adopted route is called, and where it has no holes. */
 export interface AdoptOptions {
   /** Id of the line; with several parts `-2` and so on is put behind it. */
   readonly id: string;
@@ -27,8 +28,15 @@ export interface AdoptOptions {
 const millimetres = (metres: number): number => Math.round(metres * 1000);
 const centimetres = (metres: number): number => Math.round(metres * 100) / 100;
 
-function drainFeature(drain: Drain, id: string, name: string | undefined, asOf: string): AdoptedFeature {
-  const { material, sizeM, perforated, wrapped, pieceM, joint, depthStartM, depthEndM, path } = drain;
+/** A line as a feature of a site file. */
+export function drainFeature(
+  drain: Drain,
+  id: string,
+  name: string | undefined,
+  asOf: string,
+): AdoptedFeature {
+  const { material, sizeM, perforated, wrapped, pieceM, joint, depthStartM, depthEndM, path, servesM2 } =
+    drain;
   return {
     type: 'Feature',
     properties: {
@@ -46,12 +54,14 @@ function drainFeature(drain: Drain, id: string, name: string | undefined, asOf: 
       installed: asOf,
       flow: 'as-drawn',
       carries: 'storm',
+      ...(servesM2 === null ? {} : { serves_m2: Math.round(servesM2 * 10) / 10 }),
     },
     geometry: { type: 'LineString', coordinates: path.map((place) => [...place]) },
   };
 }
 
-const fittingFeature = (fitting: Fitting, id: string, drain: string): AdoptedFeature => ({
+/** A fitting as a feature of a site file. */
+export const fittingFeature = (fitting: Fitting, id: string, drain: string): AdoptedFeature => ({
   type: 'Feature',
   properties: { kind: 'fitting', type: fitting.type, id, drain },
   geometry: { type: 'Point', coordinates: [...fitting.position] },
@@ -60,6 +70,10 @@ const fittingFeature = (fitting: Fitting, id: string, drain: string): AdoptedFea
 /**
  * An alternative as features of a site file: its line, in parts where it is solid past trees, and its bends. The day
  * it would be finished stands for its installation.
+ * @param site the one that it was planned on.
+ * @param request the one that it was planned with.
+ * @param alternative its path, from the upper end.
+ * @param options how it is called.
  * @throws RangeError for a request that makes no sense.
  */
 export function adoptRoute(

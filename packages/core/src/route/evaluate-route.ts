@@ -2,15 +2,14 @@ import type { Point } from '../geometry/disc-less-strip.js';
 import type { LaidPipe } from '../model/fall.js';
 import type { RouteAim, RouteAlternative, RouteRequest } from '../model/route.js';
 import type { LonLat, Site } from '../model/site.js';
-import type { TreeHarm } from '../model/tree-harm.js';
 import { asNumber } from '../prices/price-quantities.js';
-import { harmOf } from '../roots/harm.js';
+import { harmOf, type Stretch } from '../roots/harm.js';
 import { bendsOf } from './bends.js';
 import { pathLength, pointOnPath, sliceOfPath } from './path-stations.js';
 import { breaksOf } from './route-breaks.js';
 import { type RouteChance, routeChance } from './route-chance.js';
-import { linesOfRoute, lonLatAt } from './route-line.js';
-import { priceOfRoute } from './route-price.js';
+import { linesOfRoute, lonLatAt, type RouteLines } from './route-line.js';
+import { digsOfRoute, priceOfDigs } from './route-price.js';
 import { depthAlong, fallOf } from './route-profile.js';
 import { type RouteScene, sceneOf } from './scene.js';
 import { pointOf } from './scene-ends.js';
@@ -32,7 +31,8 @@ const HARM_STEP_M = 0.25;
 /** Trunk diameters, or the dripline if that is wider, within which a joint counts as near roots. */
 const NEAR_DIAMETERS = 12;
 
-function jointsNear(scene: RouteScene, joints: readonly LonLat[]): number {
+/** Of some joints, those near the roots of any tree. */
+export function jointsNear(scene: RouteScene, joints: readonly LonLat[]): number {
   return joints.filter((place) => {
     const [x, y] = pointOf(scene.plane, place);
     return scene.trees.some(
@@ -42,7 +42,8 @@ function jointsNear(scene: RouteScene, joints: readonly LonLat[]): number {
   }).length;
 }
 
-function harmWorth(
+/** Worth of the harm that the dug stretches of a path do to trees. */
+export function harmWorth(
   scene: RouteScene,
   points: readonly Point[],
   stretches: RouteAlternative['stretches'],
@@ -59,29 +60,23 @@ function harmWorth(
   return sum;
 }
 
-function harmTo(
+/** The stretches of a path as trees feel them. */
+export function harmStretches(
   scene: RouteScene,
   points: readonly Point[],
   stretches: RouteAlternative['stretches'],
   depthAt: (stationM: number) => number,
-): TreeHarm[] {
-  if (scene.trees.length === 0) return [];
-  return harmOf(
-    scene.trees,
-    stretches.map(({ fromM, toM, way }) => ({
-      path: sliceOfPath(points, fromM, toM),
-      widthM: scene.trenchWidthM,
-      bored: way === 'bored',
-      topDepthM: Math.min(depthAt(fromM), depthAt(toM)) - scene.limits.pipeHeightM,
-    })),
-  );
+): Stretch[] {
+  return stretches.map(({ fromM, toM, way }) => ({
+    path: sliceOfPath(points, fromM, toM),
+    widthM: scene.trenchWidthM,
+    bored: way === 'bored',
+    topDepthM: Math.min(depthAt(fromM), depthAt(toM)) - scene.limits.pipeHeightM,
+  }));
 }
 
 /** Chances within 10 and 25 years and over the horizon asked for, each worked out once. */
-function chancesOf(
-  scene: RouteScene,
-  lines: ReturnType<typeof linesOfRoute>,
-): Record<'10' | '25' | 'asked', RouteChance> {
+export function chancesOf(scene: RouteScene, lines: RouteLines): Record<'10' | '25' | 'asked', RouteChance> {
   const { site, request, horizonYears, costs } = scene;
   const within = (years: number): RouteChance =>
     routeChance(site, lines, request.asOf, years, costs.discountRate);
@@ -125,7 +120,11 @@ export function evaluatePath(scene: RouteScene, points: readonly Point[], aim: R
     solid: [],
   });
   const chances = chancesOf(scene, lines);
-  const priced = priceOfRoute(scene, { stretches, bends: bendList, depthAt, pipe, solid: [], lengthM });
+  const priced = priceOfDigs(
+    scene,
+    digsOfRoute({ stretches, bends: bendList, depthAt, pipe, solid: [], lengthM }),
+    pipe,
+  );
   const now = asNumber(priced.total);
   const roots = chances.asked.discounted * scene.costs.repairEach;
   return {
@@ -139,7 +138,7 @@ export function evaluatePath(scene: RouteScene, points: readonly Point[], aim: R
     chance: { '10': chances['10'].chance, '25': chances['25'].chance },
     expectedEntries: chances.asked.expected,
     ...depthsOf(laid),
-    trees: harmTo(scene, points, stretches, depthAt),
+    trees: harmOf(scene.trees, harmStretches(scene, points, stretches, depthAt)),
     stretches,
     crossings: crossingsOf(scene, points),
     priced,
@@ -151,6 +150,8 @@ export function evaluatePath(scene: RouteScene, points: readonly Point[], aim: R
 
 /**
  * Everything about a route that somebody drew: the same figures as for one that was planned, and what it breaks.
+ * @param site as read.
+ * @param request what was asked for; its ends are those of the path.
  * @param path from the upper end, in degrees.
  * @throws RangeError for a path without length, or a request that makes no sense.
  */

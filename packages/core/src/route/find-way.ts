@@ -18,8 +18,8 @@ import { smoothPath } from './smooth.js';
 const LACKING = 1000;
 /** Price of length tried where fall is short, against that of a metre laid. */
 const LENGTH_PRICES = [0, 0.5, 2, 8];
-/** A pinned place is passed within this, metres; each metre further costs so many of pipe. */
-const PIN_M = 0.05;
+/** A pinned place is passed within this, metres; while turns are fitted each metre off it costs so many of pipe. */
+const PIN_M = 0.01;
 const PIN_PRICE = 50;
 
 /** What a turn costs by the pipe: fittings with their joints, or a sweep that needs room. */
@@ -113,11 +113,20 @@ export class Ways {
   private fitted(points: readonly Point[], pin: Point | null): readonly Point[] {
     const { bends, costs } = this.fields.scene;
     if (bends.kind !== 'fittings' || points.length < 3) return points;
-    const price = (path: readonly Point[]): number => {
-      const off = pin === null ? 0 : Math.max(0, distanceToPath(path, pin[0], pin[1]) - PIN_M);
-      return this.priceOf(path) + PIN_PRICE * costs.laidPerM * off;
-    };
-    return fitBends(points, bends.stepRadians, price) ?? points;
+    const off = (path: readonly Point[]): number => (pin === null ? 0 : distanceToPath(path, ...pin));
+    const price = (path: readonly Point[]): number =>
+      this.priceOf(path) + PIN_PRICE * costs.laidPerM * off(path);
+    const found = fitBends(points, bends.stepRadians, price, pin);
+    // a way that the user pinned goes there, with turns as they come, rather than past it
+    return found === null || off(found) > PIN_M ? points : found;
+  }
+
+  /** Paths between two places that stay, without a thought to fall: the cheapest, and one near a given path. */
+  between(given: readonly Point[], lengthPrice: number): (readonly Point[])[] {
+    const [from, [x, y]] = [given[0], given.at(-1)] as [Point, Point];
+    const found = cheapestPath(this.field, from, [{ x, y }], { corner: this.corner, lengthPrice });
+    const drawn = found === null ? [given] : [found.points, given];
+    return drawn.map((points) => this.fitted(points, null));
   }
 
   /** The cheapest route; through `via` where that is given. Null where there is none, or it was stopped. */

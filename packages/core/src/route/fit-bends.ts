@@ -1,4 +1,5 @@
 import type { Point } from '../geometry/disc-less-strip.js';
+import { distanceToPath } from '../geometry/distance-to-path.js';
 
 /** A path in which every turn is a whole number of fitting steps: a heading, steps from it, and lengths. */
 interface Chain {
@@ -19,6 +20,8 @@ const FIRST_TURN = 0.1;
 const FIRST_MOVE_M = 1;
 const GATHERED = 2e-3;
 const PRICED = 2e-4;
+/** Turns at first and at last while the path is led through its pin. */
+const PINNED = [0.02, 1e-6] as const;
 /** A change counts from this share of the price on. */
 const WORTH = 1e-5;
 
@@ -88,10 +91,15 @@ function chainNear(points: readonly Point[], heading: number, stepRadians: numbe
 }
 
 /** Moves heading and lengths by ever smaller steps as long as that lowers the price. */
-function tuned(chain: Chain, price: (chain: Chain) => number, finest: number): Priced {
+function tuned(
+  chain: Chain,
+  price: (chain: Chain) => number,
+  finest: number,
+  first: number = FIRST_TURN,
+): Priced {
   let best = { chain, price: price(chain) };
   const free = chain.steps.length - 2;
-  let [turn, move] = [FIRST_TURN, FIRST_MOVE_M];
+  let [turn, move] = [first, (FIRST_MOVE_M * first) / FIRST_TURN];
   while (turn > finest) {
     let changed = false;
     const attempt = (next: Chain): void => {
@@ -132,16 +140,18 @@ function awayFrom(points: readonly Point[], other: readonly Point[]): number {
  * The cheapest path near a given one whose every turn is made of fittings: its first straight runs anywhere, and all
  * others at whole steps from it.
  * @param price of a path; Infinity where it may not be.
+ * @param pin led through at last, as near as the chain can come where its price allows it.
  * @returns null where none was found near it.
  */
 export function fitBends(
   points: readonly Point[],
   stepRadians: number,
   price: (points: readonly Point[]) => number,
+  pin: Point | null = null,
 ): Point[] | null {
   if (points.length < 3) return [...points];
   const [from, to] = [points[0], points.at(-1)] as [Point, Point];
-  const first = headingOf(from, points[1] as Point);
+  const heading = headingOf(from, points[1] as Point);
   const place = (chain: Chain): Point[] | null => closed(from, to, stepRadians, chain);
   const priceOf = (chain: Chain): number => {
     const path = place(chain);
@@ -149,7 +159,7 @@ export function fitBends(
   };
   const gathered: Priced[] = [];
   for (let i = 0; i < HEADINGS; i++) {
-    const near = chainNear(points, first + (i / HEADINGS - 0.5) * stepRadians, stepRadians);
+    const near = chainNear(points, heading + (i / HEADINGS - 0.5) * stepRadians, stepRadians);
     if (near.steps.length < 2) continue;
     const away = (chain: Chain): number => {
       const path = place(chain);
@@ -163,5 +173,11 @@ export function fitBends(
     const found = tuned(chain, priceOf, PRICED);
     if (found.price < (best?.price ?? Infinity)) best = found;
   }
-  return best === null ? null : place(best.chain);
+  if (best === null || pin === null) return best && place(best.chain);
+  const off = (chain: Chain): number => {
+    const path = place(chain);
+    return path === null || price(path) === Infinity ? Infinity : distanceToPath(path, ...pin);
+  };
+  const [first, finest] = PINNED;
+  return place(tuned(best.chain, off, finest, first).chain);
 }

@@ -1,3 +1,4 @@
+import type { Point } from '../geometry/disc-less-strip.js';
 import type { NetworkBranch, NetworkJunction, NetworkLine, NetworkPipe } from '../model/network.js';
 import type { NetworkTree, Vertex } from './network-tree.js';
 
@@ -9,12 +10,6 @@ const DROP_DEGREES = 90;
 const BENDS_DEGREES = [90, 45, 22.5] as const;
 
 type Ids = ReadonlyMap<Vertex, string>;
-
-/** A line with the vertices at its ends and beside them. */
-interface Run {
-  readonly line: NetworkLine;
-  readonly vertices: readonly Vertex[];
-}
 
 /** Names for sources, outlets and junctions, these from the upper end of the longest way down. */
 function idsOf(tree: NetworkTree): Ids {
@@ -30,9 +25,9 @@ function idsOf(tree: NetworkTree): Ids {
   return ids;
 }
 
-function runsOf(tree: NetworkTree, ids: Ids, pipeFor: (load: number) => NetworkPipe): Run[] {
+function linesBetween(tree: NetworkTree, ids: Ids, pipeFor: (load: number) => NetworkPipe): NetworkLine[] {
   const loads = tree.loads();
-  const runs: Run[] = [];
+  const lines: NetworkLine[] = [];
   for (const [first, from] of ids) {
     if (first.next === null) continue;
     const load = loads.get(first) ?? 0;
@@ -48,24 +43,19 @@ function runsOf(tree: NetworkTree, ids: Ids, pipeFor: (load: number) => NetworkP
       at = next;
       if (!ids.has(at)) cost += tree.fitting(at, 1);
     } while (!ids.has(at));
-    runs.push({
-      vertices,
-      line: {
-        id: `${from}-${ids.get(at)}`,
-        from,
-        to: ids.get(at) as string,
-        points: vertices.map(({ x, y }) => [x, y] as const),
-        lengthM,
-        load,
-        sizeM: pipeFor(load).sizeM,
-        cost,
-      },
+    lines.push({
+      id: `${from}-${ids.get(at)}`,
+      from,
+      to: ids.get(at) as string,
+      points: vertices.map(({ x, y }) => [x, y] as const),
+      lengthM,
+      load,
+      sizeM: pipeFor(load).sizeM,
+      cost,
     });
   }
-  return runs;
+  return lines;
 }
-
-const headingOf = (a: Vertex, b: Vertex): number => Math.atan2(b.y - a.y, b.x - a.x);
 
 /** Turn from one heading to another, 0 to 180 degrees. */
 function turnDegrees(from: number, to: number): number {
@@ -86,22 +76,30 @@ function bendsFor(degrees: number): number[] {
   return bends;
 }
 
-function junctionAt(vertex: Vertex, id: string, runs: readonly Run[]): NetworkJunction {
-  const on = headingOf(vertex, vertex.next as Vertex);
-  const into = runs
-    .filter(({ line }) => line.to === id)
-    .map(({ line, vertices }) => ({
-      line: line.id,
-      turnDegrees: turnDegrees(headingOf(vertices[vertices.length - 2] as Vertex, vertex), on),
-    }))
+const headingIn = ({ points }: Pick<NetworkLine, 'points'>, fromEnd: boolean): number => {
+  const [a, b] = (fromEnd ? points.slice(-2) : points.slice(0, 2)) as [Point, Point];
+  return Math.atan2(b[1] - a[1], b[0] - a[0]);
+};
+
+/** How lines turn where they meet: into the line that begins at `id`, beside what comes down there if it is a source. */
+export function turnsAt(
+  id: string,
+  isSource: boolean,
+  lines: readonly Pick<NetworkLine, 'id' | 'from' | 'to' | 'points'>[],
+): Omit<NetworkJunction, 'id' | 'x' | 'y'> {
+  const on = headingIn(lines.find(({ from }) => from === id) as NetworkLine, false);
+  const into = lines
+    .filter(({ to }) => to === id)
+    .map((line) => ({ line: line.id, turnDegrees: turnDegrees(headingIn(line, true), on) }))
     .sort((a, b) => a.turnDegrees - b.turnDegrees);
   const [main, ...rest] = into as [(typeof into)[number], ...typeof into];
-  const drop = vertex.id === null ? [] : [{ line: vertex.id, turnDegrees: DROP_DEGREES }];
+  const drop = isSource ? [{ line: id, turnDegrees: DROP_DEGREES }] : [];
   const branches: NetworkBranch[] = [...rest, ...drop].map((branch) => ({
     ...branch,
     bendDegrees: bendsFor(Math.max(0, branch.turnDegrees - WYE_DEGREES)),
   }));
-  return { id, x: vertex.x, y: vertex.y, main: main.line, mainTurnDegrees: main.turnDegrees, branches };
+  const { line, turnDegrees: mainTurnDegrees } = main;
+  return { main: line, mainTurnDegrees, mainBendDegrees: bendsFor(mainTurnDegrees), branches };
 }
 
 /** A network cut into its lines and the wyes between them. */
@@ -110,9 +108,9 @@ export function linesOf(
   pipeFor: (load: number) => NetworkPipe,
 ): { readonly lines: readonly NetworkLine[]; readonly junctions: readonly NetworkJunction[] } {
   const ids = idsOf(tree);
-  const runs = runsOf(tree, ids, pipeFor);
+  const lines = linesBetween(tree, ids, pipeFor);
   const junctions = [...ids]
     .filter(([vertex]) => vertex.kind !== 'outlet' && !vertex.basin && tree.into(vertex).length > 0)
-    .map(([vertex, id]) => junctionAt(vertex, id, runs));
-  return { lines: runs.map(({ line }) => line), junctions };
+    .map(([vertex, id]) => ({ id, x: vertex.x, y: vertex.y, ...turnsAt(id, vertex.id !== null, lines) }));
+  return { lines, junctions };
 }

@@ -13,6 +13,8 @@ export interface NetworkOptions {
   readonly pipeFor: (load: number) => NetworkPipe;
   readonly wyeEach: number;
   readonly bendEach: number;
+  /** Told how much is done, 0 to 1. */
+  readonly onProgress?: (share: number) => void;
   readonly shouldStop?: () => boolean;
 }
 
@@ -132,10 +134,11 @@ export function planNetwork(
   options: NetworkOptions,
 ): PlannedNetwork | null {
   checkInputs(sources, outlets);
-  const { pipeFor, wyeEach, bendEach, shouldStop = () => false } = options;
+  const { pipeFor, wyeEach, bendEach, onProgress, shouldStop = () => false } = options;
   const prices = { morePerM: (load: number) => pipeFor(load).morePerM, wyeEach, bendEach };
   const lines = separateLines(field, prices, sources, outlets);
   if (lines === null) return null;
+  onProgress?.(0.2);
   const apart = together(field, prices, lines, outlets);
   const separate = { lines: linesOf(apart, pipeFor).lines, lengthM: lengthOf(apart), cost: apart.cost() };
   let best = apart;
@@ -148,7 +151,9 @@ export function planNetwork(
     if (tree.cost() < best.cost() * (1 - WORTH)) best = tree;
     if (shouldStop()) break;
   }
+  onProgress?.(0.6);
   if (best !== apart) best = rejoined(best, shouldStop);
+  onProgress?.(1);
   return {
     shape: best === apart ? 'separate' : 'shared',
     ...linesOf(best, pipeFor),

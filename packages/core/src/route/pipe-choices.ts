@@ -17,7 +17,7 @@ import { bendRuleOf, bendsOf } from './bends.js';
 import { pathLength } from './path-stations.js';
 import { routeChance } from './route-chance.js';
 import { linesOfRoute } from './route-line.js';
-import { priceOfRoute } from './route-price.js';
+import { digsOfRoute, priceOfDigs } from './route-price.js';
 import { depthAlong, fallOf } from './route-profile.js';
 import type { RouteScene } from './scene.js';
 import { stretchesOf } from './stretches.js';
@@ -156,14 +156,11 @@ function choiceOf(
   const within = (years: number) => routeChance(site, lines, request.asOf, years, costs.discountRate);
   const [ten, twentyFive] = [within(10), within(25)];
   const asked = horizonYears === 25 ? twentyFive : within(horizonYears);
-  const priced = priceOfRoute(scene, {
-    stretches: stretchesOf(scene, points),
-    bends,
-    depthAt,
+  const priced = priceOfDigs(
+    scene,
+    digsOfRoute({ stretches: stretchesOf(scene, points), bends, depthAt, pipe, solid, lengthM }),
     pipe,
-    solid,
-    lengthM,
-  });
+  );
   const now = asNumber(priced.total);
   const roots = asked.discounted * costs.repairEach;
   return {

@@ -6,6 +6,7 @@ import { evaluatePath, routeNames } from './evaluate-route.js';
 import { SceneFields, sparingDiscs } from './field-of-scene.js';
 import { Ways } from './find-way.js';
 import { noRouteOf } from './no-route.js';
+import { onlyForward } from './only-forward.js';
 import { pathLength, pointOnPath } from './path-stations.js';
 import { pipeChoices } from './pipe-choices.js';
 import { cautionsOfRoutes } from './route-cautions.js';
@@ -14,6 +15,7 @@ import { pointOf } from './scene-ends.js';
 import { forgiving, IN_HAND_M, searchFallOf } from './scene-fall.js';
 import type { Weights } from './scene-weights.js';
 
+/** For a search that somebody waits for: how far it is, and whether to go on. */
 export interface PlanOptions {
   /** Told how much is done, 0 to 1. */
   readonly onProgress?: (share: number) => void;
@@ -178,19 +180,12 @@ function searchedWays(scene: RouteScene, options: PlanOptions): ReturnType<typeo
   return searchWays(new SceneFields(finer), options);
 }
 
-/** Passes on how much is done, and never less than before. */
-function onlyForward(tell: PlanOptions['onProgress']): (share: number) => void {
-  let told = 0;
-  return (share) => {
-    if (share <= told) return;
-    told = share;
-    tell?.(share);
-  };
-}
-
 /**
  * Plans a new line from a source to the cheapest of its outlets: around what may not be entered, by what digging, root
  * trouble and harm to trees are worth, with fall, cover and depth where ground levels are known.
+ * @param site as read; its levels and obstacles count.
+ * @param request from where, to where, with which pipe.
+ * @param options for somebody who waits.
  * @returns alternatives that truly differ; none, with the reason, where there is no way.
  * @throws RangeError for a request that makes no sense or names what the site does not have.
  */

@@ -13,6 +13,8 @@ export interface RouteLines {
 
 /** What is laid: the path from its upper end, its bends, and the depth to the pipe's top at any station. */
 export interface Laying {
+  /** Id of the line, with a number behind it for each of its parts; `route` where not given. */
+  readonly id?: string;
   readonly plane: Plane;
   readonly points: readonly Point[];
   readonly lengthM: number;
@@ -33,9 +35,9 @@ export const lonLatAt = (plane: Plane, [x, y]: Point): LonLat => {
 };
 
 function drainOf(laying: Laying, fromM: number, toM: number, perforated: boolean, number: number): Drain {
-  const { asked, plane, points, laidYear, coverAt } = laying;
+  const { id = 'route', asked, plane, points, laidYear, coverAt } = laying;
   return {
-    id: `route-${number}`,
+    id: `${id}-${number}`,
     origin: NOWHERE,
     name: null,
     path: sliceOfPath(points, fromM, toM).map((point) => lonLatAt(plane, point)),
@@ -80,11 +82,11 @@ export function alikeParts(
 
 /** The line or lines of a route with its bends, and a coupling wherever pipe of another kind begins. */
 export function linesOfRoute(laying: Laying): RouteLines {
-  const { points, plane, bends, lengthM, asked, solid } = laying;
+  const { id: name = 'route', points, plane, bends, lengthM, asked, solid } = laying;
   const parts = alikeParts(lengthM, asked.perforated === true, solid);
   const drains = parts.map((part, i) => drainOf(laying, part.fromM, part.toM, part.perforated, i + 1));
   const drainAt = (stationM: number): string =>
-    `route-${Math.max(1, parts.findIndex(({ toM }) => stationM <= toM) + 1)}`;
+    `${name}-${Math.max(1, parts.findIndex(({ toM }) => stationM <= toM) + 1)}`;
   const fitting = (id: string, type: Fitting['type'], stationM: number): Fitting => ({
     id,
     origin: NOWHERE,
@@ -94,11 +96,13 @@ export function linesOfRoute(laying: Laying): RouteLines {
     drain: drainAt(stationM),
   });
   const turns = bends.flatMap((bend, i) =>
-    bend.fittings.map((_, k) => fitting(`route-bend-${i + 1}${k > 0 ? `-${k + 1}` : ''}`, 'bend', bend.atM)),
+    bend.fittings.map((_, k) =>
+      fitting(`${name}-bend-${i + 1}${k > 0 ? `-${k + 1}` : ''}`, 'bend', bend.atM),
+    ),
   );
   const couplings = parts
     .slice(1)
-    .map(({ fromM }, i) => fitting(`route-coupling-${i + 1}`, 'coupling', fromM));
+    .map(({ fromM }, i) => fitting(`${name}-coupling-${i + 1}`, 'coupling', fromM));
   return { drains, fittings: [...turns, ...couplings] };
 }
 

@@ -1,4 +1,4 @@
-import type { DigFitting } from '../model/dig.js';
+import type { Dig, DigFitting } from '../model/dig.js';
 import type { PricedLines } from '../model/prices.js';
 import type { RouteBend, RoutePipe, RouteStretch } from '../model/route.js';
 import { priceQuantities } from '../prices/price-quantities.js';
@@ -12,27 +12,34 @@ const STEP_M = 3;
 
 interface Laid {
   readonly stretches: readonly RouteStretch[];
-  readonly bends: readonly RouteBend[];
+  readonly bends: readonly Pick<RouteBend, 'fittings'>[];
   readonly depthAt: (stationM: number) => number;
   readonly pipe: RoutePipe;
   readonly solid: readonly (readonly [fromM: number, toM: number])[];
   readonly lengthM: number;
+  /** Wyes in which other lines come in. */
+  readonly wyes?: number;
 }
 
-function fittingsOf(bends: readonly RouteBend[], parts: number): DigFitting[] {
+function fittingsOf(
+  bends: readonly Pick<RouteBend, 'fittings'>[],
+  parts: number,
+  wyes: number,
+): DigFitting[] {
   const count = bends.reduce((sum, { fittings }) => sum + fittings.length, 0);
   return [
     ...(count > 0 ? [{ type: 'bend' as const, count }] : []),
+    ...(wyes > 0 ? [{ type: 'wye' as const, count: wyes }] : []),
     ...(parts > 1 ? [{ type: 'coupling' as const, count: parts - 1 }] : []),
   ];
 }
 
-/** What a route takes, and what that costs by the list of prices. */
-export function priceOfRoute(scene: RouteScene, laid: Laid): PricedLines {
-  const { stretches, depthAt, pipe, solid, lengthM, bends } = laid;
+/** What a route is dug and laid as. */
+export function digsOfRoute(laid: Laid): Dig[] {
+  const { stretches, depthAt, pipe, solid, lengthM, bends, wyes = 0 } = laid;
   const parts = alikeParts(lengthM, pipe.perforated === true, solid);
-  let fittings = fittingsOf(bends, parts.length);
-  const digs = stretches.flatMap(({ fromM, toM, way, surface }) =>
+  let fittings = fittingsOf(bends, parts.length, wyes);
+  return stretches.flatMap(({ fromM, toM, way, surface }) =>
     parts.flatMap((part) => {
       const from = Math.max(fromM, part.fromM);
       const to = Math.min(toM, part.toM);
@@ -55,10 +62,18 @@ export function priceOfRoute(scene: RouteScene, laid: Laid): PricedLines {
       });
     }),
   );
+}
+
+/** What digs take, and what that costs by the list of prices. */
+export function priceOfDigs(
+  { site, prices }: RouteScene,
+  digs: readonly Dig[],
+  { pieceM }: RoutePipe,
+): PricedLines {
   const quantities = quantitiesOf(digs, {
-    soil: scene.site.soil,
-    units: scene.site.units ?? 'metric',
-    ...(pipe.pieceM === undefined ? {} : { pieceM: pipe.pieceM }),
+    soil: site.soil,
+    units: site.units ?? 'metric',
+    ...(pieceM === undefined ? {} : { pieceM }),
   });
-  return priceQuantities(quantities, scene.prices);
+  return priceQuantities(quantities, prices);
 }

@@ -114,12 +114,26 @@ function assumptionsOf(request: RouteRequest, limits: FallLimits, ground: Ground
   return assumed;
 }
 
+/** Ends on two sides of a country are a slip of the pen: a search between them would not come to an end. */
+function checkNear(places: readonly Point[]): void {
+  const [first, ...others] = places as [Point, ...Point[]];
+  const apartM = Math.max(...others.map(([x, y]) => Math.hypot(x - first[0], y - first[1])));
+  const mostM = routeNumbers.mostApartM.value;
+  if (apartM > mostM) {
+    throw new RangeError(
+      `the places lie ${Math.round(apartM / 100) / 10} km apart: a route is looked for up to ${mostM / 1000} km`,
+    );
+  }
+}
+
 /** @throws RangeError for a request that makes no sense or names what the site does not have. */
 export function sceneOf(site: Site, request: RouteRequest): RouteScene {
   const nowYear = checked(request);
   const from = positionOf(site, request.from);
   const to = request.to.map((place) => positionOf(site, place));
   const plane = planeFor([from, ...to]);
+  const via = request.via === undefined ? [] : [request.via];
+  checkNear([from, ...to, ...via].map((place) => pointOf(plane, place)));
   const limits = limitsOf(request);
   const prices = request.prices ?? demoPrices();
   const costs: RouteCosts = {

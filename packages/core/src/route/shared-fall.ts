@@ -1,4 +1,4 @@
-import type { NetworkLine, NetworkOutlet, NetworkSource, PlannedNetwork } from '../model/network.js';
+import type { NetworkLine } from '../model/network.js';
 import type { NetworkFall } from '../model/network-fall.js';
 import type { NoSharedRoute, SharedRouteRequest } from '../model/shared-route.js';
 import { outsideDiameterM } from '../quantities/outside-diameter.js';
@@ -7,15 +7,10 @@ import { pointOnPath } from './path-stations.js';
 import { lonLatAt } from './route-line.js';
 import { groundUnder } from './route-profile.js';
 import type { RouteScene } from './scene.js';
-
-/** Sources and outlets of a shared route in its plane. */
-export interface SharedEnds {
-  readonly sources: readonly NetworkSource[];
-  readonly outlets: readonly NetworkOutlet[];
-}
+import type { SharedEnds } from './shared-ends.js';
 
 /** Pipes of all lines; null where too little is known of the ground. */
-function laidLines(
+export function laidLines(
   scene: RouteScene,
   request: SharedRouteRequest,
   ends: SharedEnds,
@@ -47,10 +42,8 @@ function laidLines(
   );
 }
 
-/** Lines that are laid. */
-export type Chosen = Pick<PlannedNetwork, 'shape' | 'lines' | 'junctions' | 'lengthM'>;
-
-function noFall(
+/** Why lines from several sources cannot fall. */
+export function noFallOf(
   scene: RouteScene,
   lines: readonly NetworkLine[],
   fall: Extract<NetworkFall, { kind: 'impossible' }>,
@@ -63,23 +56,4 @@ function noFall(
     at: lonLatAt(scene.plane, pointOnPath(line.points, fall.atM)),
     remedies: fall.remedies,
   };
-}
-
-/** The network if it falls, else separate lines if they do, else why not. */
-export function withFall(
-  scene: RouteScene,
-  request: SharedRouteRequest,
-  ends: SharedEnds,
-  network: PlannedNetwork,
-): { readonly chosen: Chosen; readonly fall: NetworkFall | null } | NoSharedRoute {
-  const fall = laidLines(scene, request, ends, network.lines);
-  if (fall?.kind !== 'impossible') return { chosen: network, fall };
-  const { lines, lengthM } = network.separate;
-  const apart = laidLines(scene, request, ends, lines);
-  if (apart?.kind !== 'impossible') {
-    return { chosen: { shape: 'separate', lines, junctions: [], lengthM }, fall: apart };
-  }
-  return apart.shortfallM < fall.shortfallM
-    ? noFall(scene, lines, apart)
-    : noFall(scene, network.lines, fall);
 }

@@ -1,112 +1,34 @@
-import type { LaidPipe } from '../model/fall.js';
 import type { Assumption } from '../model/issue.js';
-import type { NetworkLine, PlannedNetwork } from '../model/network.js';
+import type { PlannedNetwork } from '../model/network.js';
 import type { NetworkFall } from '../model/network-fall.js';
-import type { RoutePlace, RouteRequest } from '../model/route.js';
-import type { SharedRoute, SharedRouteRequest, SharedRouteResult } from '../model/shared-route.js';
+import type { PipeForArea } from '../model/pipe-for-area.js';
+import type {
+  NoSharedRoute,
+  SharedRoute,
+  SharedRouteRequest,
+  SharedRouteResult,
+  SharedWay,
+} from '../model/shared-route.js';
 import type { Site } from '../model/site.js';
-import type { TreeHarm } from '../model/tree-harm.js';
 import { cautionsFor } from '../risk/cautions.js';
-import { harmOf } from '../roots/harm.js';
-import { SceneFields } from './field-of-scene.js';
+import { noDigDiscs, SceneFields, sparingDiscs } from './field-of-scene.js';
 import { planNetwork } from './network.js';
-import { sliceOfPath } from './path-stations.js';
-import { lonLatAt } from './route-line.js';
-import { type RouteScene, sceneOf } from './scene.js';
-import { type Chosen, type SharedEnds, withFall } from './shared-fall.js';
-import { type SharedPrices, type SizeFor, sharedPrices } from './shared-prices.js';
-import { stretchesOf } from './stretches.js';
+import { onlyForward } from './only-forward.js';
+import type { RouteScene } from './scene.js';
+import { withFittings } from './shared-bends.js';
+import { endsOf, type SharedEnds, sceneOfAll } from './shared-ends.js';
+import { laidLines, noFallOf } from './shared-fall.js';
+import { sceneForSize } from './shared-lines.js';
+import { type SizeFor, sharedPrices } from './shared-prices.js';
+import { evaluateShared } from './shared-way.js';
 
+/** How shared pipe is sized, and whether to go on. */
 export interface SharedRouteOptions {
   /** The pipe for an area; the pipe asked for, whatever the area, where not given. Never smaller as the area grows. */
-  readonly sizeFor?: SizeFor;
+  readonly pipeFor?: (servesM2: number) => PipeForArea;
+  /** Told how much is done, 0 to 1. */
+  readonly onProgress?: (share: number) => void;
   readonly shouldStop?: () => boolean;
-}
-
-/** The scene of all ends: its outlets are the request's, and after them the other sources. */
-function sceneOfAll(site: Site, request: SharedRouteRequest): RouteScene {
-  const [first, ...others] = request.from;
-  if (first === undefined) throw new RangeError('from must name at least one source');
-  const single: RouteRequest = {
-    ...request,
-    from: first.place,
-    to: [...request.to, ...others.map(({ place }) => place)],
-  };
-  return sceneOf(site, single);
-}
-
-/** Ids of places: their own, or a letter and a number. */
-function idsOf(places: readonly RoutePlace[], letter: string): string[] {
-  return places.map((place, i) => ('id' in place ? place.id : `${letter}${i + 1}`));
-}
-
-function endsOf(scene: RouteScene, request: SharedRouteRequest): SharedEnds {
-  const count = request.to.length;
-  const starts = [scene.from, ...scene.to.slice(count).map(({ x, y }) => [x, y] as const)];
-  const names = idsOf(
-    request.from.map(({ place }) => place),
-    'source ',
-  );
-  return {
-    sources: request.from.map(({ servesM2 }, i) => {
-      const [x, y] = starts[i] as readonly [number, number];
-      const id = names[i] as string;
-      const basin = scene.site.fittings.some((fitting) => fitting.id === id && fitting.type === 'basin');
-      return { id, x, y, load: servesM2, basin };
-    }),
-    outlets: idsOf(request.to, 'outlet ').map((id, i) => {
-      const { x, y } = scene.to[i] as (typeof scene.to)[number];
-      return { id, x, y };
-    }),
-  };
-}
-
-function harmTo(scene: RouteScene, lines: readonly NetworkLine[]): TreeHarm[] {
-  return harmOf(
-    scene.trees,
-    lines.flatMap(({ points }) =>
-      stretchesOf(scene, points).map(({ fromM, toM, way }) => ({
-        path: sliceOfPath(points, fromM, toM),
-        widthM: scene.trenchWidthM,
-        bored: way === 'bored',
-      })),
-    ),
-  );
-}
-
-function routeOf(
-  scene: RouteScene,
-  prices: SharedPrices,
-  network: PlannedNetwork,
-  chosen: Chosen,
-  fall: NetworkFall | null,
-): SharedRoute {
-  const pipeOf = (id: string): LaidPipe | null =>
-    fall?.kind === 'laid' ? (fall.lines.find((line) => line.id === id)?.pipe ?? null) : null;
-  const laid = chosen.lines.map(({ id }) => pipeOf(id));
-  const wyes = chosen.junctions.reduce((sum, { branches }) => sum + branches.length, 0);
-  const { separate } = network;
-  return {
-    shape: chosen.shape,
-    lines: chosen.lines.map(({ id, from, to, lengthM, load, sizeM, points }, i) => ({
-      id,
-      from,
-      to,
-      lengthM,
-      servesM2: load,
-      sizeM,
-      pipe: laid[i] ?? null,
-      geometry: { type: 'LineString', coordinates: points.map((point) => lonLatAt(scene.plane, point)) },
-    })),
-    junctions: chosen.junctions.map(({ x, y, ...rest }) => ({
-      ...rest,
-      position: lonLatAt(scene.plane, [x, y]),
-    })),
-    lengthM: chosen.lengthM,
-    cost: prices.costOf(chosen.lines, wyes, laid),
-    separate: { lengthM: separate.lengthM, cost: prices.costOf(separate.lines, 0, []) },
-    trees: harmTo(scene, chosen.lines),
-  };
 }
 
 function cautionsOf(scene: RouteScene, route: SharedRoute | null): SharedRouteResult['cautions'] {
@@ -129,13 +51,86 @@ function assumptionsOf(scene: RouteScene, options: SharedRouteOptions): Assumpti
     value: scene.request.pipe.sizeM,
     why: 'one size for every line: rain or areas were not given to size them by',
   };
-  return [...scene.assumed, ...(options.sizeFor === undefined ? [oneSize] : [])];
+  return [...scene.assumed, ...(options.pipeFor === undefined ? [oneSize] : [])];
+}
+
+/** Every trench as wide as that of the largest pipe: so far the search keeps from trunks. */
+function widest(scene: RouteScene, ends: SharedEnds, sizeFor: SizeFor): RouteScene {
+  const all = ends.sources.reduce((sum, { load }) => sum + load, 0);
+  return { ...scene, trenchWidthM: sceneForSize(scene, sizeFor(all)).trenchWidthM };
+}
+
+/** Outside all circles of which a trench would take too much; between them if there is no other way. */
+function searched(
+  scene: RouteScene,
+  ends: SharedEnds,
+  sizeFor: SizeFor,
+  { onProgress, shouldStop }: SharedRouteOptions,
+): PlannedNetwork | null {
+  const wide = widest(scene, ends, sizeFor);
+  const options = {
+    ...sharedPrices(scene, sizeFor),
+    bendEach: scene.costs.bendEach,
+    ...(onProgress === undefined ? {} : { onProgress: (share: number) => onProgress(0.1 + 0.8 * share) }),
+    ...(shouldStop === undefined ? {} : { shouldStop }),
+  };
+  for (const discs of [sparingDiscs(wide), noDigDiscs(wide)]) {
+    const fields = new SceneFields(wide, discs);
+    const field = fields.weighted({ dig: 1, roots: 1, harm: 1 });
+    const network = planNetwork(field, ends.sources, ends.outlets, options);
+    if (network === null) continue;
+    const drawn = <N extends Pick<PlannedNetwork, 'lines' | 'junctions'>>(each: N) =>
+      withFittings(fields, each, options.pipeFor);
+    const { lines, lengthM } = drawn({ ...network.separate, junctions: [] });
+    return { ...drawn(network), separate: { ...network.separate, lines, lengthM } };
+  }
+  return null;
+}
+
+/** A way with the fall that was tried on it. */
+interface Tried {
+  readonly way: SharedWay;
+  readonly fall: NetworkFall | null;
+}
+
+/** Rather one that harms no tree too much, then the lowest price with root trouble and harm to trees. */
+function better(a: SharedWay, b: SharedWay): SharedWay {
+  const forbidden = ({ trees }: SharedWay): boolean => trees.some(({ rule }) => rule === 'no-dig');
+  if (forbidden(a) !== forbidden(b)) return forbidden(a) ? b : a;
+  const worth = ({ cost }: SharedWay): number => cost.presentValue + cost.treeHarm;
+  return worth(a) < worth(b) ? a : b;
+}
+
+function chosenOf(
+  scene: RouteScene,
+  request: SharedRouteRequest,
+  ends: SharedEnds,
+  network: PlannedNetwork,
+  { pipeFor }: SharedRouteOptions,
+): SharedRoute | NoSharedRoute {
+  const tried = (each: Pick<PlannedNetwork, 'shape' | 'lines' | 'junctions' | 'lengthM'>): Tried => {
+    const fall = laidLines(scene, request, ends, each.lines);
+    return { way: evaluateShared(scene, { network: each, fall, pipeFor: pipeFor ?? null }), fall };
+  };
+  const separate = tried({ ...network.separate, shape: 'separate', junctions: [] });
+  const shared = network.shape === 'shared' ? tried(network) : separate;
+  const able = [shared, separate].filter(({ way }) => way.falls !== false).map(({ way }) => way);
+  if (able.length > 0) return { ...able.reduce(better), separate: separate.way };
+  const failed = [
+    { lines: network.lines, fall: shared.fall },
+    { lines: network.separate.lines, fall: separate.fall },
+  ].flatMap(({ lines, fall }) => (fall?.kind === 'impossible' ? [{ lines, fall }] : []));
+  const least = failed.reduce((a, b) => (b.fall.shortfallM < a.fall.shortfallM ? b : a));
+  return noFallOf(scene, least.lines, least.fall);
 }
 
 /**
  * Lines from several sources to one or more outlets of a site, sharing trenches where that is cheaper, shared pipe
  * sized downstream, all falling to their outlet. Where the shared lines cannot fall but separate ones can, those are
  * given; where neither can, `none` says by how much, where, and what would help.
+ * @param site as read; its levels and obstacles count.
+ * @param request from where, to where, with which pipe.
+ * @param options how pipe grows with what it serves.
  * @throws RangeError for a request that makes no sense or names what the site does not have.
  */
 export function planSharedRoute(
@@ -145,20 +140,17 @@ export function planSharedRoute(
 ): SharedRouteResult {
   const scene = sceneOfAll(site, request);
   const ends = endsOf(scene, request);
-  const fields = new SceneFields(scene);
-  const prices = sharedPrices(fields, options.sizeFor ?? (() => request.pipe.sizeM));
   const { shouldStop } = options;
-  const network = planNetwork(fields.weighted({ dig: 1, roots: 1, harm: 1 }), ends.sources, ends.outlets, {
-    pipeFor: prices.pipeFor,
-    wyeEach: prices.wyeEach,
-    bendEach: scene.costs.bendEach,
-    ...(shouldStop === undefined ? {} : { shouldStop }),
-  });
-  const found = network === null ? null : withFall(scene, request, ends, network);
-  const route =
-    network !== null && found !== null && 'chosen' in found
-      ? routeOf(scene, prices, network, found.chosen, found.fall)
-      : null;
+  const onProgress = onlyForward(options.onProgress);
+  onProgress(0.1);
+  const sizeFor: SizeFor = (area) => options.pipeFor?.(area).sizeM ?? request.pipe.sizeM;
+  const network = searched(scene, ends, sizeFor, { ...options, onProgress });
+  const found: SharedRoute | NoSharedRoute =
+    network === null
+      ? { reason: 'blocked', shortfallM: null }
+      : chosenOf(scene, request, ends, network, options);
+  const route = 'lines' in found ? found : null;
+  onProgress(1);
   return {
     schema: 1,
     asOf: request.asOf,
@@ -166,7 +158,7 @@ export function planSharedRoute(
     currency: scene.prices.currency,
     pricesInvented: scene.prices.invented,
     route,
-    none: found === null ? { reason: 'blocked', shortfallM: null } : 'reason' in found ? found : null,
+    none: 'reason' in found ? found : null,
     ground: scene.ground.basis,
     assumed: assumptionsOf(scene, options),
     cautions: cautionsOf(scene, route),

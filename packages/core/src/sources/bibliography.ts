@@ -345,4 +345,5 @@ export const bibliography = {
   },
 } as const satisfies Readonly<Record<string, Source>>;
 
+/** Key of one entry of the bibliography. */
 export type SourceKey = keyof typeof bibliography;

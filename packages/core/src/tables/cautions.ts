@@ -3,6 +3,7 @@ import type { SourceKey } from '../sources/bibliography.js';
 import type { HowKnown } from '../sources/how-known.js';
 import { fromFeet } from '../units/length.js';
 
+/** Name of one caution; `wordCaution` gives its text. */
 export type CautionCode =
   | 'locate-utilities'
   | 'trench-walls'

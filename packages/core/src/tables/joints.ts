@@ -26,7 +26,10 @@ export const jointTable: readonly JointRow[] = [
 
 const rows: ReadonlyMap<string, JointRow> = new Map(jointTable.map((row) => [row.key, row]));
 
-/** @throws RangeError when the key is not in the table. */
+/**
+ * A kind of joint as the table has it: its name, and how open it is to roots.
+ * @throws RangeError when the key is not in the table.
+ */
 export function jointRow(key: JointKey): JointRow {
   const row = rows.get(key);
   if (row === undefined) throw new RangeError(`no joint of kind '${key}'`);

@@ -1,6 +1,7 @@
 import type { Cited } from '../sources/cited.js';
 import type { Pascals } from '../units/quantity.js';
 
+/** What a pipe is made of, as the table of pipes knows it; `unknown` for anything else. */
 export type MaterialKey =
   | 'hdpe-corrugated'
   | 'hdpe-corrugated-heavy'
@@ -18,6 +19,7 @@ export type MaterialKey =
   | 'brick'
   | 'unknown';
 
+/** How pieces of pipe are joined, as the table of joints knows it. */
 export type JointKey =
   | 'none'
   | 'snap'
@@ -29,6 +31,7 @@ export type JointKey =
   | 'open'
   | 'welded';
 
+/** One size that a pipe is made in. */
 export interface PipeSize {
   readonly nominalIn: number;
   readonly nominalMm: number;
@@ -38,6 +41,7 @@ export interface PipeSize {
   readonly stiffness?: Cited<Pascals>;
 }
 
+/** One pipe of the table, each value with its source. */
 export interface PipeRow {
   readonly key: MaterialKey;
   /** Plain name for people: `clay tile`, `thin-wall PVC`. */
@@ -62,6 +66,7 @@ export interface PipeRow {
   readonly assumedAgeYears: Cited<number>;
 }
 
+/** One kind of joint of the table. */
 export interface JointRow {
   readonly key: JointKey;
   readonly name: string;

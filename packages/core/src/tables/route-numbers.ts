@@ -9,6 +9,13 @@ export const routeNumbers = {
   maxDepthM: cite(fromFeet(4), 'osha-1926-p', 'quoted', 'a ladder from 4 ft on: deeper takes another crew'),
   /** Metres before the outlet where the pipe may come out of the ground. */
   bareBeforeOutletM: cite(3, 'our-judgement', 'judgement', 'a stick of pipe at the outlet'),
+  /** Ends and a place between lie no further apart than this, metres. */
+  mostApartM: cite(
+    2000,
+    'our-judgement',
+    'judgement',
+    'a yard drain is a tenth of that; a slip of the pen is more',
+  ),
   horizonYears: cite(25, 'our-judgement', 'judgement', 'a short life of a buried line'),
   discountRate: cite(0.03, 'our-judgement', 'judgement', 'a year, above inflation'),
   wallClearanceM: cite(0.3, 'our-judgement', 'judgement', 'room for a bucket beside a wall'),

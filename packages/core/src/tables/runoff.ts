@@ -1,5 +1,6 @@
 import { type Cited, cite } from '../sources/cited.js';
 
+/** What rain falls on, as the table of runoff knows it. */
 export type SurfaceKey =
   | 'roof'
   | 'asphalt'
@@ -36,6 +37,7 @@ function ranged(key: SurfaceKey, name: string, low: number, high: number): Runof
   };
 }
 
+/** Shares of the rain that run off each surface, low to high: the rational method's C. */
 export const runoffTable: readonly RunoffRow[] = [
   {
     key: 'roof',

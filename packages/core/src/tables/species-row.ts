@@ -1,7 +1,10 @@
 import type { Cited } from '../sources/cited.js';
 
+/** How readily roots of a genus get into pipes, from least (1) to most (5). */
 export type VigourClass = 1 | 2 | 3 | 4 | 5;
+/** What a tree looks like from afar: relations differ by it. */
 export type TreeForm = 'broadleaf' | 'conifer' | 'palm';
+/** How much water a tree draws from the ground. */
 export type WaterDemand = 'high' | 'moderate' | 'low';
 
 /**

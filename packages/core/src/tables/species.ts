@@ -53,7 +53,11 @@ export const speciesTable: ReadonlyMap<string, SpeciesRow> = new Map(
   [...speciesRows, ...genusRows(), ...generaByHand, ...unknownTrees].map((row) => [row.key, row]),
 );
 
-/** @throws RangeError when the key is not in the table. */
+/**
+ * A species, a genus, or a tree of unknown kind as the table has it, each value with its source.
+ * @param key as `resolveSpecies` gives it.
+ * @throws RangeError when the key is not in the table.
+ */
 export function speciesRow(key: string): SpeciesRow {
   const row = speciesTable.get(key);
   if (row === undefined) throw new RangeError(`no species '${key}'`);

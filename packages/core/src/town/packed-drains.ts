@@ -104,6 +104,7 @@ export function packDrains(drains: readonly Drain[]): PackedDrains {
   };
 }
 
+/** The lines of a whole town as columns; ids and names stay in the pieces that they came in. */
 export interface TownDrains extends Omit<PackedDrains, 'ids' | 'names'> {
   readonly ids: readonly Texts[];
   readonly names: readonly Texts[];
@@ -154,7 +155,11 @@ export function joinDrains(
   };
 }
 
-/** Points of one line. */
+/**
+ * Places of one line, degrees, as drawn.
+ * @param drains columns of a town or of a piece of it.
+ * @param i number of the line in them.
+ */
 export function pathIn({ points, ends }: Pick<TownDrains, 'points' | 'ends'>, i: number): LonLat[] {
   const from = i === 0 ? 0 : (ends[i - 1] as number);
   const to = ends[i] as number;

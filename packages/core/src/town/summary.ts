@@ -6,6 +6,7 @@ import { middleIn, pathIn, type TownDrains } from './packed-drains.js';
 import { byExpected, sumBy, type TownPart } from './sums.js';
 import { type Town, type TownBlock, treeKinds } from './town.js';
 
+/** What one square of a town has to expect. */
 export interface TownCell extends TownPart {
   /** Corners of the square, degrees. */
   readonly west: number;
@@ -14,7 +15,11 @@ export interface TownCell extends TownPart {
   readonly north: number;
 }
 
-/** What each pipe material has to expect, most first. */
+/**
+ * What each pipe material has to expect, most first.
+ * @param scored the town as scored.
+ * @param drains its lines.
+ */
 export function townByMaterial(scored: ScoredSite, { kind, kinds }: TownDrains): TownPart[] {
   const material = (line: number) => kinds[kind[line] as number]?.material ?? 'unknown';
   return [...sumBy(scored, material)]
@@ -22,7 +27,12 @@ export function townByMaterial(scored: ScoredSite, { kind, kinds }: TownDrains):
     .sort(byExpected);
 }
 
-/** Squares of a town with the lines whose middle point lies in them, most expected entries first. */
+/**
+ * Squares of a town with the lines whose middle point lies in them, most expected entries first.
+ * @param scored the town as scored.
+ * @param drains its lines.
+ * @param cellM side of a square, metres.
+ */
 export function townByCell(scored: ScoredSite, drains: TownDrains, cellM: number): TownCell[] {
   if (drains.count === 0) return [];
   const [lon, lat] = pathIn(drains, 0)[0] ?? [0, 0];
@@ -43,7 +53,11 @@ export function townByCell(scored: ScoredSite, drains: TownDrains, cellM: number
     .sort(byExpected);
 }
 
-/** Entries that the trees of each kind bring, most first. */
+/**
+ * Entries that the trees of each kind bring, most first.
+ * @param town as joined.
+ * @param block the scores of all its lines.
+ */
 export function townBySpecies(
   town: Town,
   { byKind }: TownBlock,

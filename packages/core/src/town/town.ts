@@ -57,7 +57,12 @@ function growthOf({
   return [nowYear, horizonOf(horizonYears ?? HORIZON_YEARS)];
 }
 
-/** Packs one piece of a town. @throws RangeError for a date or horizon that makes no sense. */
+/**
+ * Packs one piece of a town, its trees grown over the horizon.
+ * @param site what one piece of the files came to.
+ * @param options date and horizon; the same for all pieces.
+ * @throws RangeError for a date or horizon that makes no sense.
+ */
 export function packPiece(site: Site, options: GrowOptions): TownPiece {
   const { trees, drains, ...few } = site;
   const patterns = patternsOf(trees);
@@ -117,7 +122,8 @@ function joinFew(pieces: readonly Few[]): Few {
 
 /**
  * Puts the pieces of a town together in their order.
- * @param Room Buffers of threads that share the town, or of one alone.
+ * @param pieces as `packPiece` gives them.
+ * @param Room kind of buffer: of threads that share the town, or of one alone.
  */
 export function joinTown(pieces: readonly TownPiece[], Room: IndexRoom = ArrayBuffer): Town {
   const room = (bytes: number): ArrayBufferLike => new Room(bytes);
@@ -169,7 +175,13 @@ export interface TownBlock extends ScoreColumns {
 export const treeKinds = ({ trees }: Town): readonly string[] =>
   [...new Set(trees.names.map(({ key }) => key))].sort();
 
-/** Scores lines of a town in one thread, block after block. @throws RangeError for options that make no sense. */
+/**
+ * Scores lines of a town in one thread, block after block.
+ * @param town as joined.
+ * @param options as for `rank`; date and horizon as the pieces were packed with.
+ * @returns a function from the number of a block's first line and of the one after its last to its scores.
+ * @throws RangeError for options that make no sense.
+ */
 export function townScorer(town: Town, options: RankOptions): (from: number, to: number) => TownBlock {
   const { context } = seenContextOf(siteOfTown(town), options, town.made);
   const numberOf = new Map(treeKinds(town).map((key, i) => [key, i]));
@@ -190,7 +202,12 @@ export function townScorer(town: Town, options: RankOptions): (from: number, to:
   };
 }
 
-/** The town scored, from the scores of all its lines. */
+/**
+ * The town scored, from the scores of all its lines.
+ * @param town as joined.
+ * @param options as for `rank`; date and horizon as the pieces were packed with.
+ * @param columns as `joinBlocks` gives them.
+ */
 export const scoredTown = (town: Town, options: RankOptions, columns: TownBlock): ScoredSite =>
   new ScoredSite(siteOfTown(town), options, { made: town.made, columns });
 

@@ -2,6 +2,7 @@
 declare const unit: unique symbol;
 type Quantity<U extends string> = number & { readonly [unit]: U };
 
+/** Length in metres, as `fromFeet`, `fromMillimetres` and their like give it. */
 export type Metres = Quantity<'m'>;
 export type SquareMetres = Quantity<'m2'>;
 /** A point in time as a fractional calendar year (2026.5 is the middle of 2026), or a span in years. */

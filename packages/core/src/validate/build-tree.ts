@@ -1,4 +1,4 @@
-import type { LonLat, Tree } from '../model/site.js';
+import type { LonLat, Tree, Units } from '../model/site.js';
 import type { SpeciesMatch } from '../model/species-match.js';
 import { combinedStemDiameter } from '../roots/combined-stem.js';
 import { fromCentimetres, fromInches } from '../units/length.js';
@@ -13,11 +13,7 @@ const IMPOSSIBLE_STEM_M = 4;
 export type Resolve = (text: string | null) => SpeciesMatch;
 
 /** Trunk from diameter, girth or several stems, whichever is given. */
-function stemOf(
-  reader: PropertyReader,
-  properties: Properties,
-  units: 'us' | 'metric' | null,
-): number | null {
+function stemOf(reader: PropertyReader, properties: Properties, units: Units | null): number | null {
   const measured =
     reader.quantity(quantities.dbh) ??
     divided(reader.quantity(quantities.girth)) ??
@@ -31,11 +27,7 @@ function stemOf(
 
 const divided = (girthM: number | null): number | null => (girthM === null ? null : girthM / Math.PI);
 
-function bareTrunk(
-  reader: PropertyReader,
-  properties: Properties,
-  units: 'us' | 'metric' | null,
-): number | null {
+function bareTrunk(reader: PropertyReader, properties: Properties, units: Units | null): number | null {
   const column = bareTrunkColumn(properties);
   const value = column === null ? undefined : properties[column];
   if (column === null || typeof value !== 'number' || value <= 0) return null;
@@ -80,7 +72,7 @@ export function buildTree(
   reader: PropertyReader,
   resolve: Resolve,
   isGone: (text: string) => boolean,
-  units: 'us' | 'metric' | null,
+  units: Units | null,
 ): Tree | null {
   const named =
     textOf(properties, speciesColumn(properties)) ?? textOf(properties, commonNameColumn(properties));

@@ -49,7 +49,12 @@ export const commonNameColumn = (p: Properties): string | null => columnNamed(p,
 /** A trunk column that names no unit. */
 export const bareTrunkColumn = (p: Properties): string | null => columnNamed(p, TRUNK_COLUMNS);
 
-/** Kind of a feature that does not say it: a point with a tree's columns, or a line. */
+/**
+ * Kind of a feature that does not say it: a point with a tree's columns, or a line.
+ * @param geometryType as GeoJSON names it.
+ * @param properties of the feature.
+ * @returns null where nothing tells.
+ */
 export function guessKind(geometryType: string, properties: Properties): FeatureKind | null {
   if (geometryType === 'LineString') return 'drain';
   if (geometryType !== 'Point') return null;

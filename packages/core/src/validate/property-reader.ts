@@ -6,6 +6,7 @@ import { textOf } from '../read/text-of.js';
 import { yearOf } from '../units/calendar.js';
 import type { Properties } from './columns.js';
 import type { NamedQuantity } from './quantity-names.js';
+import { ruleWords } from './rule-words.js';
 
 /** Two units that disagree by more than this share are an issue. */
 const DISAGREE = 0.01;
@@ -122,23 +123,6 @@ export class PropertyReader {
   }
 }
 
-function wordsFor(issue: z.core.$ZodIssue): string {
-  switch (issue.code) {
-    case 'invalid_type':
-      return `a ${issue.expected}`;
-    case 'invalid_value':
-      return `one of ${issue.values.join(', ')}`;
-    case 'too_small':
-      return issue.inclusive === false ? `more than ${issue.minimum}` : `at least ${issue.minimum}`;
-    case 'too_big':
-      return `at most ${issue.maximum}`;
-    case 'invalid_union':
-      return 'a text or a number of another form';
-    default:
-      return issue.message;
-  }
-}
-
 function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>((v, key) => (v as Record<PropertyKey, unknown> | undefined)?.[key], value);
 }
@@ -157,11 +141,11 @@ export function checkProperties(
     const got = valueAt(values, issue.path);
     const detail: IssueDetail =
       got === undefined
-        ? { code: 'missing-value', expected: wordsFor(issue) }
+        ? { code: 'missing-value', expected: ruleWords(issue) }
         : {
             code: 'bad-value',
-            expected: wordsFor(issue),
-            got: String(JSON.stringify(got) ?? got).slice(0, 60),
+            expected: ruleWords(issue),
+            got: (typeof got === 'string' ? JSON.stringify(got) : textOf(got)).slice(0, 60),
           };
     issues.add({ ...detail, severity: 'error', place: { ...place, path } });
   }

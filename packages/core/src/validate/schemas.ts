@@ -4,10 +4,13 @@ import { type NamedQuantity, namesOf, quantities } from './quantity-names.js';
 const text = z.string().optional();
 const idText = z.union([z.string(), z.number()]).optional();
 const flag = z.boolean().optional();
-const positive = z.number().positive().optional();
-const notNegative = z.number().min(0).optional();
+/** Nothing on a lot or under a street measures a million of its unit; volumes and sums of more would overflow (judgement). */
+const MOST = 1e6;
+const MOST_AREA = 1e9;
+const positive = z.number().positive().max(MOST).optional();
+const notNegative = z.number().min(0).max(MOST).optional();
 /** Shorter than a hand is no pipe, and would make a joint of every millimetre (judgement). */
-const pieceLength = z.number().min(0.1).optional();
+const pieceLength = z.number().min(0.1).max(MOST).optional();
 /** ISO 8601 date, or a year. */
 const date = z
   .union([
@@ -30,7 +33,7 @@ const tree = z.looseObject({
   felled: date,
   ...each(quantities.dbh, positive),
   ...each(quantities.girth, positive),
-  ...each(quantities.stems, z.array(z.number().positive()).min(1).max(50).optional()),
+  ...each(quantities.stems, z.array(z.number().positive().max(MOST)).min(1).max(50).optional()),
   ...each(quantities.canopyRadius, positive),
   ...each(quantities.height, positive),
 });
@@ -57,7 +60,7 @@ const drain = z.looseObject({
   ...each(quantities.piece, pieceLength),
   ...each(quantities.depthStart, notNegative),
   ...each(quantities.depthEnd, notNegative),
-  ...each(quantities.serves, notNegative),
+  ...each(quantities.serves, z.number().min(0).max(MOST_AREA).optional()),
 });
 
 const fitting = z.looseObject({
@@ -85,7 +88,7 @@ const finding = z.looseObject({
   direction: z.enum(['upstream', 'downstream']).optional(),
   seen: z.enum(['clear', 'fine', 'mass', 'full', 'crushed', 'sag', 'offset']),
   blocked_pct: z.number().min(0).max(100).optional(),
-  entries: z.number().int().min(1).optional(),
+  entries: z.number().int().min(1).max(MOST).optional(),
   photo: text,
   date,
   ...each(quantities.at, notNegative),
@@ -100,11 +103,15 @@ const obstacle = z.looseObject({
 
 const barrier = z.looseObject({ id: idText, installed: date, ...each(quantities.barrierDepth, positive) });
 
-const level = z.looseObject({ id: idText, ...each(quantities.elevation, z.number().optional()) });
+const level = z.looseObject({
+  id: idText,
+  ...each(quantities.elevation, z.number().min(-MOST).max(MOST).optional()),
+});
 
 /** What the properties of each kind of feature may hold; other properties pass untouched. */
 export const featureSchemas = { tree, drain, fitting, finding, obstacle, barrier, level } as const;
 
+/** What a feature of the site file can be: its `kind`. */
 export type FeatureKind = keyof typeof featureSchemas;
 
 /** Collection member `rootreach`. */

@@ -1,4 +1,6 @@
-import { booleanClockwise, kinks, polygon } from '@turf/turf';
+import { booleanClockwise } from '@turf/boolean-clockwise';
+import { polygon } from '@turf/helpers';
+import { kinks } from '@turf/kinks';
 import type { Feature, Geometry, Position } from 'geojson';
 import type { IssueDetail, Place, Severity } from '../model/issue.js';
 import type { IssueList } from '../read/issue-list.js';

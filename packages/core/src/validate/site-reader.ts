@@ -55,6 +55,7 @@ export class SiteReader {
   private head: Head | null = null;
   private read = new WeakMap<Feature, ReadFeature>();
 
+  /** @param file name that issues speak of. */
   constructor(private readonly file: string) {}
 
   /** @param collection never changed in place between two calls. */

@@ -10,6 +10,7 @@ import { FULL_ANGLE, sectionBelow } from './section.js';
  * part-full capacities are a little too high.
  */
 
+/** What runs through a pipe: cubic metres a second, and metres a second. */
 export interface PipeFlow {
   readonly flowM3s: number;
   readonly velocityMs: number;
@@ -28,7 +29,13 @@ function positive(value: number, name: string): void {
   }
 }
 
-/** @throws RangeError for a value that is not above 0. */
+/**
+ * Flow, m3/s, and velocity, m/s, of a round pipe running full by Manning's formula.
+ * @param insideDiameter metres, as `fromInches` or `fromMillimetres` give them.
+ * @param slopeRatio fall, metre per metre.
+ * @param n Manning's roughness, a number such as 0.009 for smooth plastic.
+ * @throws RangeError for a value that is not above 0.
+ */
 export function manningFull(insideDiameter: Metres, slopeRatio: number, n: number): PipeFlow {
   positive(insideDiameter, 'insideDiameter');
   positive(slopeRatio, 'slopeRatio');
@@ -53,7 +60,14 @@ export function relativeFlow(depthRatio: number): RelativeFlow {
   return { area: areaShare, velocity, flow: areaShare * velocity };
 }
 
-/** @throws RangeError for a value that is not above 0 or a depth ratio outside 0 to 1. */
+/**
+ * Flow, m3/s, and velocity, m/s, of a round pipe running part full by Manning's formula, n the same at all depths.
+ * @param insideDiameter metres, as `fromInches` or `fromMillimetres` give them.
+ * @param slopeRatio fall, metre per metre.
+ * @param n Manning's roughness, a number such as 0.009 for smooth plastic.
+ * @param depthRatio depth of the water over the inside diameter, 0 to 1.
+ * @throws RangeError for a value that is not above 0 or a depth ratio outside 0 to 1.
+ */
 export function manningPartial(
   insideDiameter: Metres,
   slopeRatio: number,

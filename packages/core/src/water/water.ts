@@ -17,6 +17,7 @@ import { waterRelations } from './relations.js';
 import { worstPlace } from './seen-blockage.js';
 import { servedAreas } from './served-areas.js';
 
+/** What water is reckoned with; everything may be left out. */
 export interface WaterOptions {
   /** Rain to carry; the site's own where not given. It is never made up. */
   readonly rainMmPerHour?: number;
@@ -75,6 +76,8 @@ function inputsOf(
 
 /**
  * What each line carries as its pipe, fall and roughness have it, what the rain brings, and what roots leave of it.
+ * @param given as `readSite` gives it.
+ * @param options rain, and what stands in for what is not known.
  * @throws RangeError for options that make no sense; bad data never throws.
  */
 export function waterOf(given: Site, options: WaterOptions = {}): WaterResult {

@@ -1,10 +1,10 @@
 import type { PriceList, PriceTerms } from '../model/prices.js';
 import type { Quantity } from '../model/quantity.js';
+import type { Units } from '../model/site.js';
 import type { TreeHarm } from '../model/tree-harm.js';
 import type { Choice, GardenEffect, OwnerLimits, Recurring, TreeEffect } from '../model/works.js';
 import { priceQuantities } from '../prices/price-quantities.js';
 import { quantitiesOf } from '../quantities/quantities-of.js';
-import type { QuantityUnits } from '../quantities/wording.js';
 import type { RankOptions } from '../risk/context.js';
 import { chanceOf } from '../risk/interval.js';
 import { harmOf } from '../roots/harm.js';
@@ -20,7 +20,7 @@ import { type Assessed, type EventCosts, type Terms, totalOf, valueUnder } from 
 export interface Pricing {
   readonly list: PriceList;
   readonly terms: PriceTerms;
-  readonly units: QuantityUnits;
+  readonly units: Units;
 }
 
 /** Years of the curve that is handed on for drawing. */
@@ -66,7 +66,7 @@ function gardenEffect({ digs }: Plan): GardenEffect {
   return digs.reduce((sum, { lengthM }) => sum + lengthM, 0) > HOLE_M ? 'trench' : 'one-hole';
 }
 
-function measuredOf({ site }: Case, { digs, pieceM }: Plan, units: QuantityUnits): Quantity[] {
+function measuredOf({ site }: Case, { digs, pieceM }: Plan, units: Units): Quantity[] {
   if (digs.length === 0) return [];
   return quantitiesOf(digs, { soil: site.soil, units, ...(pieceM === null ? {} : { pieceM }) });
 }

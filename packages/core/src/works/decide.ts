@@ -102,7 +102,9 @@ function cautionsOf(c: Case, choices: readonly Choice[]): readonly Caution[] {
 /**
  * What can be done about a stretch of line, each with price, odds, what recurs and present value; which to take, the
  * runner-up, and what would change that.
+ * @param site as `readSite` gives it.
  * @param request one segment, or a line, whole or from station to station (metres from its outlet end).
+ * @param options the date, prices, and limits of the owner.
  * @throws RangeError for a stretch that is not there, a date or a number that makes no sense.
  */
 export function decide(site: Site, request: WorkRequest, options: DecideOptions): DecideResult {

@@ -1,8 +1,8 @@
 import type { LearnedModel } from '../model/learned.js';
 import type { PriceList, PriceTerms } from '../model/prices.js';
 import type { RouteAlternative, RoutePipe } from '../model/route.js';
+import type { Units } from '../model/site.js';
 import type { OwnerLimits } from '../model/works.js';
-import type { QuantityUnits } from '../quantities/wording.js';
 import type { MaterialKey } from '../tables/pipe-row.js';
 import type { Assumed } from './assumptions.js';
 
@@ -12,6 +12,7 @@ export interface NewRoute {
   readonly pipe: RoutePipe;
 }
 
+/** What choices are weighed with. Only the date is needed. */
 export interface DecideOptions {
   /** ISO date that the choice is for. */
   readonly asOf: string;
@@ -26,5 +27,5 @@ export interface DecideOptions {
   readonly newRoute?: NewRoute;
   readonly segmentM?: number;
   readonly learned?: LearnedModel;
-  readonly units?: QuantityUnits;
+  readonly units?: Units;
 }

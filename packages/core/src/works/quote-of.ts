@@ -3,10 +3,11 @@ import type { PriceList, PriceTerms } from '../model/prices.js';
 import type { Quantity } from '../model/quantity.js';
 import type { QuoteOption, QuoteResult } from '../model/quote.js';
 import type { RouteResult } from '../model/route.js';
+import type { Units } from '../model/site.js';
 import type { Choice, ChoiceId, DecideResult } from '../model/works.js';
 import { demoPrices } from '../prices/demo-prices.js';
 import { priceQuantities } from '../prices/price-quantities.js';
-import { alongWords, type QuantityUnits } from '../quantities/wording.js';
+import { alongWords } from '../quantities/wording.js';
 
 /** Something that can be offered: what is done, and what it takes. */
 export interface Offer {
@@ -17,6 +18,7 @@ export interface Offer {
   readonly quantities: readonly Quantity[];
 }
 
+/** What an offer is for, and what it is priced by: the invented demo list where no prices are given. */
 export interface QuoteOptions {
   readonly asOf: string;
   readonly site: { readonly name: string | null; readonly invented: boolean };
@@ -43,6 +45,8 @@ function inOrder({ choices, recommended, runnerUp }: DecideResult): Choice[] {
 /**
  * Repairs to offer: those named, else the recommended one, the runner-up and the next by present value. To leave a
  * line as it is takes no quote.
+ * @param decided as `decide` gives it.
+ * @param ids of the choices wanted.
  */
 export function offersOfChoices(decided: DecideResult, ids?: readonly ChoiceId[]): Offer[] {
   const offered = inOrder(decided).filter(({ possible, quantities }) => possible && quantities.length > 0);
@@ -53,8 +57,12 @@ export function offersOfChoices(decided: DecideResult, ids?: readonly ChoiceId[]
   return within.slice(0, MOST_OFFERS).map(offerOf);
 }
 
-/** Routes to offer, as they were planned. */
-export const offersOfRoutes = ({ alternatives }: RouteResult, units: QuantityUnits = 'metric'): Offer[] =>
+/**
+ * Routes to offer, as they were planned.
+ * @param result as `planRoute` gives it.
+ * @param units that texts are worded in.
+ */
+export const offersOfRoutes = ({ alternatives }: RouteResult, units: Units = 'metric'): Offer[] =>
   alternatives.slice(0, MOST_OFFERS).map(({ id, name, lengthM, bends, priced }) => ({
     id,
     name,
@@ -72,7 +80,11 @@ function datesOf({ dated }: PriceList): string | null {
   return dated.from === dated.to ? dated.from : `${dated.from} to ${dated.to}`;
 }
 
-/** Prices offers side by side, each with its quantity list. Money is decimal text, rounded as in `priceQuantities`. */
+/**
+ * Prices offers side by side, each with its quantity list. Money is decimal text, rounded as in `priceQuantities`.
+ * @param offers up to three.
+ * @param options the date, the site, and the prices.
+ */
 export function quoteOf(offers: readonly Offer[], options: QuoteOptions): QuoteResult {
   const list = options.prices ?? demoPrices();
   const { margin = 0, tax = 0, taxOn = 'all' } = options.terms ?? {};

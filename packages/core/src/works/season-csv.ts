@@ -1,10 +1,14 @@
 import type { SeasonResult } from '../model/season.js';
+import type { Units } from '../model/site.js';
 import { csvText } from '../prices/csv.js';
 import { toFeet } from '../units/length.js';
-import type { SeasonUnits } from './season-words.js';
 
-/** One row a push of the camera. */
-export function seasonCsv({ looks }: SeasonResult, units: SeasonUnits): string {
+/**
+ * One row a push of the camera.
+ * @param season as `seasonOf` gives it.
+ * @param units feet or metres in the columns.
+ */
+export function seasonCsv({ looks }: SeasonResult, units: Units): string {
   const unit = units === 'us' ? 'ft' : 'm';
   const along = (lengthM: number): number => Number((units === 'us' ? toFeet(lengthM) : lengthM).toFixed(2));
   return csvText([

@@ -1,6 +1,7 @@
 import type { SeasonLook, SeasonResult } from '../model/season.js';
+import type { Units } from '../model/site.js';
 import { yearOf } from '../units/calendar.js';
-import { type SeasonUnits, wordLook } from './season-words.js';
+import { wordLook } from './season-words.js';
 
 /** RFC 5545, 3.1: no line longer than this in octets, its end not counted. */
 const MOST_OCTETS = 75;
@@ -54,7 +55,7 @@ function dayMs(date: string): number {
   return Date.UTC(Number(year), Number(month) - 1, Number(day));
 }
 
-function eventOf(look: SeasonLook, asOfMs: number, units: SeasonUnits): string[] {
+function eventOf(look: SeasonLook, asOfMs: number, units: Units): string[] {
   const start = dayMs(look.day ?? `${look.due}-01`);
   const line = look.drainName ?? `line ${look.drainId}`;
   const chance = `${Math.round(100 * look.chance)} %`;
@@ -81,9 +82,11 @@ function eventOf(look: SeasonLook, asOfMs: number, units: SeasonUnits): string[]
  * The season as a calendar file (RFC 5545): one all-day event a look, on its day or on the first of the month it is
  * due. Ids stay the same and the sequence rises with the date of the season, so that a later file moves the events
  * of an earlier one.
+ * @param season as `seasonOf` gives it.
+ * @param units feet or metres in the texts.
  * @throws RangeError where the season's date is none.
  */
-export function seasonIcs({ asOf, looks }: SeasonResult, units: SeasonUnits): string {
+export function seasonIcs({ asOf, looks }: SeasonResult, units: Units): string {
   if (yearOf(asOf) === undefined) throw new RangeError(`asOf must be an ISO date, got '${asOf}'`);
   const asOfMs = dayMs(asOf);
   const lines = [

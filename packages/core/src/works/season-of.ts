@@ -19,6 +19,7 @@ export interface SeasonSite {
   readonly site: Site;
 }
 
+/** From when to when looks are planned, and on which days. */
 export interface SeasonOptions {
   readonly asOf: string;
   /** Looks due up to this month, `2027-06`; a year from `asOf` where not given. */
@@ -136,6 +137,8 @@ function checked({ asOf, until, days = [], looksPerDay = LOOKS_PER_DAY }: Season
 
 /**
  * The looks that fall due on many sites, each as one push of the camera from one way in, spread over working days.
+ * @param sites each with its name, which looks are told apart by.
+ * @param options from when to when, and on which days.
  * @throws RangeError for dates and numbers that make no sense.
  */
 export function seasonOf(sites: readonly SeasonSite[], options: SeasonOptions): SeasonResult {

@@ -13,6 +13,9 @@ const LONGEST_REST_M = fromFeet(20);
 /**
  * The stretch to decide on where one segment stands out: the segment, or, where it is full, crushed or holds a mass,
  * as far along its line as that goes, with a rest of old line no longer than a stick.
+ * @param site as read.
+ * @param segmentId `main/4`, as in a result.
+ * @param options date and longest segment, as the ranking had them.
  * @throws RangeError where there is no such segment.
  */
 export function workStretch(

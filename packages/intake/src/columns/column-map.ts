@@ -1,6 +1,6 @@
 import type { Unit } from '../values/units.js';
 
-/** What a column can mean. */
+/** What a column of a tree table can mean. */
 export type TreeField =
   | 'id'
   | 'genus'
@@ -15,6 +15,7 @@ export type TreeField =
   | 'condition'
   | 'planted'
   | 'street';
+/** What a column of a pipe table can mean. */
 export type DrainField =
   | 'id'
   | 'name'
@@ -25,8 +26,10 @@ export type DrainField =
   | 'condition'
   | 'carries'
   | 'street';
+/** What a column of a tree or pipe table can mean. */
 export type Field = TreeField | DrainField;
 
+/** The column that holds something, by its name in the file. */
 export interface ColumnUse {
   readonly column: string;
   /** Unit of bare numbers in it. */

@@ -209,6 +209,7 @@ export const treeFieldNames: Readonly<Record<TreeField, readonly string[]>> = {
   street: streetNames,
 };
 
+/** Names that columns have in public pipe networks, as plain words. The earlier a name stands, the surer it is. */
 export const drainFieldNames: Readonly<Record<DrainField, readonly string[]>> = {
   material: [
     'material',

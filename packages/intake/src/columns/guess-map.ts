@@ -16,12 +16,13 @@ export interface Guess {
   readonly sure: boolean;
 }
 
+/** A column map, and what was guessed to come to it. */
 export interface GuessedMap {
   readonly map: ColumnMap;
   readonly guesses: readonly Guess[];
 }
 
-/** Rows that a guess looks at. */
+/** Number of rows that a guess looks at. */
 export const SAMPLE_ROWS = 2000;
 
 const SIZES: readonly Field[] = ['trunk', 'girth', 'canopyDiameter', 'canopyRadius', 'height'];
@@ -93,7 +94,12 @@ function isLine({ geometry, properties }: RawRow): boolean {
   );
 }
 
-/** How to read a file's columns, from their names and from a sample of their values. */
+/**
+ * How to read a file's columns, from their names and from a sample of their values.
+ * @param sample up to `SAMPLE_ROWS` rows.
+ * @param columns their names in the file.
+ * @param crs grid of the positions; null where the file names none.
+ */
 export function guessMap(
   sample: readonly RawRow[],
   columns: readonly string[],

@@ -50,5 +50,6 @@ export function readColumnMap(text: string): ColumnMap | { readonly wrong: strin
   const read = schema.safeParse(value);
   if (read.success) return read.data as ColumnMap;
   const first = read.error.issues[0];
-  return { wrong: `${first?.path.join('.') || 'the file'}: ${first?.message ?? 'not a column map'}` };
+  const words = first?.code === 'invalid_type' ? `must be a ${first.expected}` : first?.message;
+  return { wrong: `${first?.path.join('.') || 'the file'}: ${words ?? 'not a column map'}` };
 }

@@ -44,7 +44,12 @@ export async function readAsciiGrid(text: string, options: ElevationOptions = {}
   const [dx, dy] = [words.get('dx') ?? words.get('cellsize'), words.get('dy') ?? words.get('cellsize')];
   const given = { ncols: columns, nrows: rows, 'cellsize x': dx, 'cellsize y': dy };
   for (const [name, value] of Object.entries(given)) {
-    if (value === undefined || !(value > 0)) return faulty('odd-header', `${name}: ${value ?? 'missing'}`);
+    if (value === undefined || !(value > 0)) {
+      return faulty(
+        'odd-header',
+        `${name}: ${value === undefined || Number.isNaN(value) ? 'missing' : value}`,
+      );
+    }
   }
   const step = { x: dx as number, y: dy as number };
   const half = (name: 'x' | 'y'): number | undefined => {

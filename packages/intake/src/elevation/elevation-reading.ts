@@ -1,6 +1,4 @@
-import type { ElevationGrid } from '@rootreach/core';
-
-type LonLat = readonly [lon: number, lat: number];
+import type { ElevationGrid, LonLat } from '@rootreach/core';
 
 /** What is not in the file, or wanted otherwise than it says. */
 export interface ElevationOptions {
@@ -19,6 +17,7 @@ export interface ElevationOptions {
   };
 }
 
+/** Unit of heights in a file: metre, international foot, or U.S. survey foot. */
 export type HeightUnit = 'm' | 'ft' | 'us-ft';
 
 /** Why a file gives no grid. */
@@ -38,6 +37,7 @@ export type ElevationFault =
   /** No cell has a height. */
   | 'no-heights';
 
+/** A grid of ground heights with how it was read, or what is wrong with the file. */
 export type ElevationReading =
   | {
       readonly kind: 'grid';

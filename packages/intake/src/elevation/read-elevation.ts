@@ -3,7 +3,11 @@ import { looksLikeAsciiGrid, readAsciiGrid } from './ascii-grid.js';
 import { type ElevationOptions, type ElevationReading, faulty } from './elevation-reading.js';
 import { looksLikeTiff, readGeoTiff } from './geotiff-grid.js';
 
-/** A grid of ground heights from a GeoTIFF or an ASCII grid; what is wrong with it comes back as a value. */
+/**
+ * A grid of ground heights from a GeoTIFF or an ASCII grid; what is wrong with it comes back as a value.
+ * @param bytes the whole file.
+ * @param options what the file does not say itself.
+ */
 export async function readElevation(
   bytes: Uint8Array,
   options: ElevationOptions = {},

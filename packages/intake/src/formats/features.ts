@@ -10,11 +10,15 @@ type Json = Readonly<Record<string, unknown>>;
 const isObject = (value: unknown): value is Json =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
+/** What could be a geometry: whether its coordinates make sense is looked at where they are used. */
+const geometryOf = (value: unknown): Geometry | null =>
+  isObject(value) && typeof value['type'] === 'string' ? (value as unknown as Geometry) : null;
+
 /** A feature as a row; null where it is none. */
 export function rowOfFeature(value: unknown): RawRow | null {
   if (!isObject(value) || value['type'] !== 'Feature') return null;
   const properties = isObject(value['properties']) ? value['properties'] : {};
-  const geometry = isObject(value['geometry']) ? (value['geometry'] as unknown as Geometry) : null;
+  const geometry = geometryOf(value['geometry']);
   const id = value['id'];
   return {
     properties: id === undefined || 'id' in properties ? properties : { id, ...properties },

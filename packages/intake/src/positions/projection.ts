@@ -4,6 +4,7 @@ import { knownCodes } from './known-codes.js';
 /** Turns grid coordinates into longitude and latitude, WGS 84, degrees. */
 export type ToLonLat = (x: number, y: number) => readonly [lon: number, lat: number];
 
+/** A grid of positions, and the way back from it. */
 export interface Projection {
   /** `EPSG:2263`. */
   readonly code: string;

@@ -1,3 +1,4 @@
+import { textOf } from '@rootreach/core';
 import type { Guess } from '../columns/guess-map.js';
 import type { Format } from './raw-table.js';
 
@@ -52,6 +53,7 @@ export const fate: Readonly<Record<Reason, 'aside' | 'assumed' | 'note'>> = {
   'position-shared': 'note',
 };
 
+/** How many rows one thing happened to, with the first few of them. */
 export interface ReportEntry {
   readonly reason: Reason;
   readonly count: number;
@@ -59,6 +61,7 @@ export interface ReportEntry {
   readonly examples: readonly string[];
 }
 
+/** What became of the rows of one table: none is lost without a word. */
 export interface IntakeReport {
   readonly file: string;
   readonly format: Format;
@@ -87,7 +90,7 @@ export class Tally {
     }
     entry.count += 1;
     if (entry.examples.length < EXAMPLES) {
-      const text = value === undefined ? '' : String(value).slice(0, 60);
+      const text = (value === undefined ? '' : textOf(value)).slice(0, 60);
       entry.examples.push(text === '' ? `row ${row}` : `row ${row}: ${text}`);
     }
   }

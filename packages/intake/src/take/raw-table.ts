@@ -14,6 +14,7 @@ export interface BrokenRow {
 
 export type RawRecord = RawRow | BrokenRow;
 
+/** What kind of file a table came from. */
 export type Format = 'csv' | 'geojson' | 'ndjson' | 'shapefile' | 'kml' | 'gpx';
 
 /** A file taken apart into rows. */

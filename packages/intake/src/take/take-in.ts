@@ -8,6 +8,7 @@ import type { IntakeReport } from './intake-report.js';
 import { firstRows, type RawTable } from './raw-table.js';
 import { Taker } from './taker.js';
 
+/** What is told of a file, so that it need not be guessed. */
 export interface TakeInOptions {
   /** How to read the columns, instead of a guess. */
   readonly map?: ColumnMap;
@@ -61,6 +62,8 @@ function takeTable(table: RawTable, options: TakeInOptions): TakenIn {
 
 /**
  * Takes a town's file in: CSV, GeoJSON, one feature a line, zipped shapefile, KML, KMZ, GPX.
+ * @param source name and bytes.
+ * @param options what is told of it, so that it need not be guessed.
  * @throws Unreadable where the file cannot be taken apart at all.
  */
 export async function takeIn(source: SourceFile, options: TakeInOptions = {}): Promise<TakenIn[]> {
@@ -102,7 +105,10 @@ export function takeInPieces(file: PiecedFile, options: TakeInOptions = {}): Tak
   return { texts: texts(), report, map };
 }
 
-/** Names of all columns of a file, to choose from. @throws Unreadable as `takeIn` does. */
+/**
+ * Names of all columns of a file, to choose from.
+ * @throws Unreadable as `takeIn` does.
+ */
 export async function columnsIn(source: SourceFile): Promise<string[]> {
   const tables = await openTables(source);
   return [...new Set(tables.flatMap(({ columns }) => columns))];

@@ -39,6 +39,11 @@ export class Taker {
   private taken = 0;
   private features = 0;
 
+  /**
+   * @param file name that the report speaks of.
+   * @param format of the file.
+   * @param guessed how its columns are read.
+   */
   constructor(
     private readonly file: string,
     private readonly format: Format,
@@ -49,6 +54,10 @@ export class Taker {
     this.drains = new DrainReader(guessed.map, this.tally);
   }
 
+  /**
+   * Counts a row that could not be read at all.
+   * @param why in plain words.
+   */
   broken(why: string): void {
     this.rows += 1;
     this.tally.add('broken-row', this.rows, why);
@@ -110,6 +119,7 @@ export class Taker {
     });
   }
 
+  /** What became of the rows so far. */
   report(): IntakeReport {
     const { count, examples } = this.shared.shared();
     this.tally.total('position-shared', count, examples);

@@ -29,7 +29,7 @@ function unitOf(...words: (string | undefined)[]): Unit | null | undefined {
 }
 
 function size(low: number, high: number | null, unit: Unit | null | undefined): Size | null {
-  return unit === undefined ? null : { low, high, unit };
+  return unit === undefined || !Number.isFinite(low + (high ?? 0)) ? null : { low, high, unit };
 }
 
 /** `24`, `12,5 cm`, `6-12 in`, `>24`, `24+`, `under 6"`; null where it is no size. */

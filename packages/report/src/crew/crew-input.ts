@@ -1,5 +1,4 @@
-import type { Choice, RankResult, SegmentResult, Site } from '@rootreach/core';
-import type { Units } from '../say/lengths.js';
+import type { Choice, RankResult, SegmentResult, Site, Units } from '@rootreach/core';
 import type { Language } from '../words/words.js';
 
 /** What the crew's sheet is made from. */

@@ -1,4 +1,4 @@
-import { fromFeet, type LonLat, type Obstacle, type Site } from '@rootreach/core';
+import { fromFeet, type LonLat, type Obstacle, type Site, type Units } from '@rootreach/core';
 import { el, type Markup } from '../markup/markup.js';
 import { ink } from './ink.js';
 import type { View } from './view.js';
@@ -38,7 +38,7 @@ export function groundPatterns(): Markup[] {
 }
 
 /** Hairlines every ten feet or five metres. */
-export function gridLines(view: View, units: 'us' | 'metric'): Markup {
+export function gridLines(view: View, units: Units): Markup {
   const step = (units === 'us' ? fromFeet(10) : 5) * view.scale;
   const lines: string[] = [];
   for (let x = (view.width / 2) % step; x < view.width; x += step)

@@ -1,3 +1,4 @@
+import type { Units } from '@rootreach/core';
 import {
   fromFeet,
   type LonLat,
@@ -17,12 +18,13 @@ import { limitCircles, rootWash, treeMarks, washes } from './lot-trees.js';
 import { type View, viewOf, type Xy } from './view.js';
 import { drawnEllipse } from './wobble.js';
 
+/** What the plan of a lot is drawn from. */
 export interface LotPictureInput {
   readonly site: Site;
   readonly result: RankResult;
   /** The stretch to mark; none if not given. */
   readonly segment?: SegmentResult;
-  readonly units: 'us' | 'metric';
+  readonly units: Units;
   readonly words: Words;
   /** Least and greatest height in the drawing's own pixels, 560 wide. */
   readonly heights?: { readonly least: number; readonly most: number };
@@ -165,7 +167,7 @@ function fittingNames(view: View, { site, segment, close }: LotPictureInput, roo
 }
 
 /** A length that fits, in whole tens or fives. */
-function scaleBar(view: View, units: 'us' | 'metric', room: LabelRoom): Markup[] {
+function scaleBar(view: View, units: Units, room: LabelRoom): Markup[] {
   const steps = units === 'us' ? [5, 10, 20, 30, 50, 100] : [1, 2, 5, 10, 20, 50];
   const most = 110 / view.scale;
   const fits = steps.filter((step) => (units === 'us' ? fromFeet(step) : step) <= most);

@@ -10,6 +10,7 @@ const RIGHT = 132;
 const TOP = 14;
 const BOTTOM = 40;
 
+/** What the curve of odds is drawn from. */
 export interface OddsCurveInput {
   /** From today on, in order. */
   readonly odds: readonly OddsPoint[];

@@ -1,4 +1,4 @@
-import type { LineResult, RankResult, SegmentResult } from '@rootreach/core';
+import type { LineResult, RankResult, SegmentResult, Units } from '@rootreach/core';
 import { toFeet } from '@rootreach/core';
 import { el, type Markup, text } from '../markup/markup.js';
 import { small } from '../say/lengths.js';
@@ -12,11 +12,12 @@ const LEFT = 14;
 const GROUND = 66;
 const DEEP = 128;
 
+/** What the side view of a line is drawn from. */
 export interface ProfilePictureInput {
   readonly result: RankResult;
   readonly line: LineResult;
   readonly segment?: SegmentResult;
-  readonly units: 'us' | 'metric';
+  readonly units: Units;
   readonly words: Words;
   /** Name of a tree as it is to stand over the line. */
   readonly nameOf: (treeId: string) => string;

@@ -34,7 +34,8 @@ function pipeEnd(x: number, state: 'roots' | 'perhaps' | 'clear'): Markup {
 
 /**
  * Ten pipes: so many with roots, so many more that could be, the rest clear; under them a bracket from low to high.
- * @param tens counts of ten, as `tensOf` gives them
+ * @param tens counts of ten, as `tensOf` gives them.
+ * @param label the same in words, for readers that do not see the picture.
  */
 export function tenMarks(tens: Chance, label: string): Markup {
   const stateOf = (i: number) => (i < tens.likely ? 'roots' : i < tens.high ? 'perhaps' : 'clear');

@@ -1,5 +1,4 @@
-import type { DecideResult, OddsPoint, RankResult, SegmentResult, Site } from '@rootreach/core';
-import type { Units } from '../say/lengths.js';
+import type { DecideResult, OddsPoint, RankResult, SegmentResult, Site, Units } from '@rootreach/core';
 import type { Language } from '../words/words.js';
 
 /** What the owner's page is made from. */

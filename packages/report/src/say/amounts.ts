@@ -1,6 +1,5 @@
-import { type Quantity, type QuantityUnit, toFeet, toSquareFeet } from '@rootreach/core';
+import { type Quantity, type QuantityUnit, toFeet, toSquareFeet, type Units } from '@rootreach/core';
 import type { Words } from '../words/words.js';
-import type { Units } from './lengths.js';
 
 /** A cubic yard is 27 cubic feet. */
 const toCubicYards = (cubicMetres: number): number => toFeet(toFeet(toFeet(cubicMetres))) / 27;

@@ -1,6 +1,6 @@
-import type { Assumption, SegmentResult, Site } from '@rootreach/core';
+import type { Assumption, SegmentResult, Site, Units } from '@rootreach/core';
 import type { Words } from '../words/words.js';
-import { length, small, type Units } from './lengths.js';
+import { length, small } from './lengths.js';
 import { speciesOf } from './trees-said.js';
 
 type Field = keyof Words['owner']['unknowns']['fields'];

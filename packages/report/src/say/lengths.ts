@@ -1,6 +1,4 @@
-import { toFeet, toInches } from '@rootreach/core';
-
-export type Units = 'us' | 'metric';
+import { toFeet, toInches, type Units } from '@rootreach/core';
 
 const trimmed = (value: number, digits: number): string => {
   const fixed = value.toFixed(digits);

@@ -1,6 +1,6 @@
-import type { Site, TreeShare } from '@rootreach/core';
+import type { Site, TreeShare, Units } from '@rootreach/core';
 import type { Words } from '../words/words.js';
-import { length, type Units } from './lengths.js';
+import { length } from './lengths.js';
 
 /** Key of a tree's species, for its name in another language. */
 export const speciesOf = (site: Site, id: string): string =>

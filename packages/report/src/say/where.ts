@@ -1,6 +1,6 @@
-import type { SegmentResult, Site } from '@rootreach/core';
+import type { SegmentResult, Site, Units } from '@rootreach/core';
 import type { Words } from '../words/words.js';
-import { bareLength, length, type Units, unitOf } from './lengths.js';
+import { bareLength, length, unitOf } from './lengths.js';
 
 /** Closer to the way in than this is at it, metres. */
 const AT_IT_M = 0.05;

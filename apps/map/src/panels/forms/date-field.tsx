@@ -1,3 +1,4 @@
+import { textOf } from '@rootreach/core';
 import { parseDate } from '../../enter/parse-date.js';
 import { today } from '../../today.js';
 import { words } from '../../words/words.js';
@@ -27,7 +28,7 @@ export function DateField({ target, label, property, hint }: DateFieldProps) {
       target={target}
       label={label}
       {...(hint === undefined ? {} : { hint })}
-      text={value === undefined ? '' : String(value)}
+      text={value === undefined ? '' : textOf(value)}
       read={read}
       empty={{ [property]: undefined, [about]: undefined }}
       wrong={words.value.forms.wrong.date}

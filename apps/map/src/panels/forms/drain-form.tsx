@@ -1,4 +1,4 @@
-import { fromInches, fromMillimetres, jointRow, pipeRow, resolveMaterial } from '@rootreach/core';
+import { fromInches, fromMillimetres, jointRow, pipeRow, resolveMaterial, textOf } from '@rootreach/core';
 import { refOf, type SketchFeature } from '../../sketch/document.js';
 import * as sketch from '../../sketch/sketch.js';
 import * as state from '../../state.js';
@@ -95,7 +95,7 @@ function PipeFields({ target }: { readonly target: Target }) {
 function Seen({ id }: { readonly id: string }) {
   const d = w().drain;
   const findings = (sketch.site.value?.features ?? []).filter(
-    ({ properties }) => properties['kind'] === 'finding' && String(properties['drain']) === id,
+    ({ properties }) => properties['kind'] === 'finding' && textOf(properties['drain']) === id,
   );
   return (
     <section class="seen" aria-labelledby="seen-title">

@@ -1,4 +1,4 @@
-import type { LineResult, Seen } from '@rootreach/core';
+import { type LineResult, type Seen, textOf } from '@rootreach/core';
 import { readLength } from '../../enter/quantity.js';
 import { length, span } from '../../measure.js';
 import { refOf, type SketchFeature } from '../../sketch/document.js';
@@ -48,7 +48,7 @@ function landingWords(target: Target, id: string): string {
 /** What a camera saw by the reel's counter. */
 export function FindingForm({ target, feature }: FindingFormProps) {
   const { id } = refOf(feature);
-  const text = (name: string) => (target.values[name] === undefined ? null : String(target.values[name]));
+  const text = (name: string) => (target.values[name] === undefined ? null : textOf(target.values[name]));
   return (
     <>
       <ChoiceField<string>

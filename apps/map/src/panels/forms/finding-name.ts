@@ -1,3 +1,4 @@
+import { textOf } from '@rootreach/core';
 import { readLength } from '../../enter/quantity.js';
 import { length } from '../../measure.js';
 import type { SketchFeature } from '../../sketch/document.js';
@@ -10,10 +11,10 @@ export function findingName({ properties }: SketchFeature): string {
   const seen = properties['seen'];
   const atM = readLength(properties, 'at');
   const what =
-    typeof seen === 'string' && seen in w.finding.seens
+    typeof seen === 'string' && Object.hasOwn(w.finding.seens, seen)
       ? w.finding.seens[seen as keyof typeof w.finding.seens]
       : w.kind.finding;
   const where = atM === null ? null : w.finding.counter(length(atM, state.units.value));
-  const date = properties['date'] === undefined ? null : String(properties['date']);
+  const date = properties['date'] === undefined ? null : textOf(properties['date']);
   return [what, where, date].filter((part) => part !== null).join(', ');
 }

@@ -1,4 +1,4 @@
-import type { FittingType } from '@rootreach/core';
+import { type FittingType, textOf } from '@rootreach/core';
 import { refOf, type SketchFeature } from '../../sketch/document.js';
 import * as state from '../../state.js';
 import { words } from '../../words/words.js';
@@ -25,7 +25,7 @@ export function FittingForm({ target, feature }: FittingFormProps) {
   const { id } = refOf(feature);
   const type = target.values['type'] as FittingType | undefined;
   const given = target.values['drain'];
-  const line = given === undefined ? lineOf(id) : String(given);
+  const line = given === undefined ? lineOf(id) : textOf(given);
   return (
     <>
       <NamedChoice target={target} label={w.fitting.type} property="type" names={words.value.fitting} />
@@ -33,7 +33,7 @@ export function FittingForm({ target, feature }: FittingFormProps) {
       <ChoiceField<string>
         target={target}
         label={w.fitting.drain}
-        value={given === undefined ? null : String(given)}
+        value={given === undefined ? null : textOf(given)}
         choices={lineChoices()}
         write={(drain) => ({ drain: drain ?? undefined })}
         none={w.fitting.nearest}

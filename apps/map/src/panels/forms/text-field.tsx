@@ -1,3 +1,4 @@
+import { textOf } from '@rootreach/core';
 import type { Target } from './target.js';
 import { TypedField } from './typed-field.js';
 
@@ -17,7 +18,7 @@ export function TextField({ target, label, property, hint, long = false }: TextF
       target={target}
       label={label}
       {...(hint === undefined ? {} : { hint })}
-      text={value === undefined || value === null ? '' : String(value)}
+      text={value === undefined || value === null ? '' : textOf(value)}
       read={(typed) => ({ [property]: typed })}
       empty={{ [property]: undefined }}
       wrong=""

@@ -4,36 +4,12 @@ import * as route from '../../plan-route/route-state.js';
 import { adopt } from '../../plan-route/run-route.js';
 import * as state from '../../state.js';
 import { words } from '../../words/words.js';
+import { TreesNear } from './trees-near.js';
 
 const w = () => words.value.routes;
 
 const lengthOf = (chosen: RouteAlternative, way: 'bored' | 'hand-dug'): number =>
   chosen.stretches.reduce((sum, one) => sum + (one.way === way ? one.toM - one.fromM : 0), 0);
-
-function Trees({ chosen }: { readonly chosen: RouteAlternative }) {
-  const units = state.units.value;
-  const near = chosen.trees.filter(({ rule }) => rule !== 'clear');
-  if (near.length === 0) return null;
-  return (
-    <section>
-      <h2>{w().trees}</h2>
-      <ul class="route-trees">
-        {near.map(({ id, nearestM, severedShare, rule }) => {
-          const known = state.treeById.value.get(id)?.name;
-          const name = known === undefined ? id : words.value.model.tree(known);
-          return (
-            <li key={id}>
-              <span class="capital">
-                {w().tree(name, measure.length(Math.max(0, nearestM), units), severedShare)}
-              </span>
-              <b>{w().rules[rule]}</b>
-            </li>
-          );
-        })}
-      </ul>
-    </section>
-  );
-}
 
 /** What is to be known of the chosen way before it is put on the sketch. */
 export function ChosenWay({
@@ -57,7 +33,7 @@ export function ChosenWay({
       {chosen.crossings.length > 0 && <p>{w().crossings(chosen.crossings.length)}</p>}
       {boredM > 0.05 && <p>{w().bored(measure.length(boredM, units))}</p>}
       {handDugM > 0.05 && <p>{w().handDug(measure.length(handDugM, units))}</p>}
-      <Trees chosen={chosen} />
+      <TreesNear trees={chosen.trees} />
       {chosen.bends > 0 && <p class="quiet">{w().pullHint}</p>}
       <button type="button" class="button button-first" disabled={forbidden} onClick={() => void adopt()}>
         {w().adopt}

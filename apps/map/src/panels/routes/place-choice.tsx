@@ -2,15 +2,27 @@ import { useId } from 'preact/hooks';
 import * as route from '../../plan-route/route-state.js';
 import * as state from '../../state.js';
 import { words } from '../../words/words.js';
+import * as measure from './water-units.js';
 
 const w = () => words.value.routes;
 const ON_PLAN = '*';
+/** More starts take long to be joined at their best; more outlets are seldom there. */
+const MOST = { from: 8, to: 4 } as const;
+
+/** A number above 0 as typed; null for anything else. */
+function numberOf(text: string): number | null {
+  const value = Number(text.trim().replace(',', '.'));
+  return value > 0 && Number.isFinite(value) ? value : null;
+}
+
+const whatOf = (picking: Exclude<route.Picking, null>): 'via' | route.End =>
+  picking === 'via' ? 'via' : picking.end;
 
 /** What the next tap does, and how to do without one. */
-export function Picking({ what }: { readonly what: 'from' | 'to' | 'via' }) {
+export function Picking({ picking }: { readonly picking: Exclude<route.Picking, null> }) {
   return (
     <div class="route-picking">
-      <p role="status">{w().tapping[what]}</p>
+      <p role="status">{w().tapping[whatOf(picking)]}</p>
       <button
         type="button"
         class="button"
@@ -25,16 +37,48 @@ export function Picking({ what }: { readonly what: 'from' | 'to' | 'via' }) {
   );
 }
 
-/** One end of the line: a fitting of the sketch, or a place tapped on the plan. */
-export function PlaceChoice({ end }: { readonly end: 'from' | 'to' }) {
+/** On a phone the plan must be seen to be tapped. */
+function showPlan(): void {
+  if (!state.wide.value && state.sheetHeight.value === 'full') state.sheetHeight.value = 'half';
+}
+
+/** What drains to one of several starts. */
+function AreaEntry({ at }: { readonly at: number }) {
   const id = useId();
-  const place = route.ends[end].value;
-  const fittings = state.opened.value?.site.fittings ?? [];
+  const units = state.units.value;
+  const areaM2 = route.areas.value[at] ?? null;
+  return (
+    <div class="route-area">
+      <label for={id}>{w().drains(units)}</label>
+      <input
+        id={id}
+        class="entry"
+        inputMode="decimal"
+        value={areaM2 === null ? '' : String(Math.round(measure.area(areaM2, units)))}
+        onChange={({ currentTarget }) => {
+          const value = numberOf(currentTarget.value);
+          const typed = value === null ? null : value / measure.area(1, units);
+          route.areas.value = route.areas.value.map((one, i) => (i === at ? typed : one));
+        }}
+      />
+    </div>
+  );
+}
+
+/** One place: a fitting of the sketch, or a place tapped on the plan. */
+function PlaceChoice({ end, at }: { readonly end: route.End; readonly at: number }) {
+  const id = useId();
+  const places = route.ends[end].value;
+  const place = places[at] ?? null;
+  const taken = places.flatMap((one, i) => (i !== at && one !== null && 'id' in one ? [one.id] : []));
+  const fittings = (state.opened.value?.site.fittings ?? []).filter((one) => !taken.includes(one.id));
   const value = place === null ? '' : 'id' in place ? place.id : ON_PLAN;
-  const picking = route.picking.value === end;
+  const picking = route.picking.value;
+  const isPicking = picking !== null && picking !== 'via' && picking.end === end && picking.at === at;
+  const label = w().placeLabel(end, at, places.length);
   return (
     <div class="route-place">
-      <label for={id}>{w()[end]}</label>
+      <label for={id}>{label}</label>
       <div class="route-place-row">
         <select
           id={id}
@@ -42,7 +86,7 @@ export function PlaceChoice({ end }: { readonly end: 'from' | 'to' }) {
           value={value}
           onChange={(event) => {
             const chosen = event.currentTarget.value;
-            if (chosen !== ON_PLAN) route.ends[end].value = chosen === '' ? null : { id: chosen };
+            if (chosen !== ON_PLAN) route.setPlace(end, at, chosen === '' ? null : { id: chosen });
           }}
         >
           <option value="">{w().chooseFitting}</option>
@@ -56,16 +100,76 @@ export function PlaceChoice({ end }: { readonly end: 'from' | 'to' }) {
         <button
           type="button"
           class="button"
-          aria-pressed={picking}
+          aria-pressed={isPicking}
           onClick={() => {
-            route.picking.value = picking ? null : end;
-            if (!state.wide.value && state.sheetHeight.value === 'full') state.sheetHeight.value = 'half';
+            route.picking.value = isPicking ? null : { end, at };
+            showPlan();
           }}
         >
           {w().tapPlan}
         </button>
+        {places.length > 1 && (
+          <button
+            type="button"
+            class="button"
+            aria-label={w().removePlace(label)}
+            onClick={() => route.removePlace(end, at)}
+          >
+            {w().remove}
+          </button>
+        )}
       </div>
-      {picking && <Picking what={end} />}
+      {isPicking && picking && <Picking picking={picking} />}
+      {end === 'from' && places.length > 1 && <AreaEntry at={at} />}
+    </div>
+  );
+}
+
+/** All places of one end, and one more. */
+export function Places({ end }: { readonly end: route.End }) {
+  const places = route.ends[end].value;
+  const isFull = places.length >= MOST[end];
+  return (
+    <div class="route-places">
+      {places.map((_, at) => (
+        <PlaceChoice key={`${end}${at}`} end={end} at={at} />
+      ))}
+      {!isFull && places.every((place) => place !== null) && (
+        <button
+          type="button"
+          class="button"
+          onClick={() => {
+            route.addPlace(end);
+            showPlan();
+          }}
+        >
+          {w().another[end]}
+        </button>
+      )}
+    </div>
+  );
+}
+
+/** Rain that the pipes of several starts are sized by. */
+export function RainEntry() {
+  const id = useId();
+  const units = state.units.value;
+  const given = state.opened.value?.site.rainMmPerHour ?? null;
+  const mm = route.rainMmPerHour.value ?? given;
+  return (
+    <div class="route-area">
+      <label for={id}>{w().rain(units)}</label>
+      <input
+        id={id}
+        class="entry"
+        inputMode="decimal"
+        value={mm === null ? '' : String(Number(measure.rain(mm, units).toPrecision(3)))}
+        onChange={({ currentTarget }) => {
+          const value = numberOf(currentTarget.value);
+          route.rainMmPerHour.value = value === null ? null : value / measure.rain(1, units);
+        }}
+      />
+      <p class="quiet">{w().sizing}</p>
     </div>
   );
 }

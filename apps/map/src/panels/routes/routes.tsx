@@ -1,13 +1,15 @@
-import { wordCaution } from '@rootreach/core';
 import { useEffect, useRef } from 'preact/hooks';
 import * as route from '../../plan-route/route-state.js';
 import { cancelPlan, forgetRoute, planNow } from '../../plan-route/run-route.js';
+import * as shared from '../../plan-route/shared-state.js';
 import * as sketch from '../../sketch/sketch.js';
 import * as state from '../../state.js';
-import { language, words } from '../../words/words.js';
+import { words } from '../../words/words.js';
+import { Notes, NoWay } from './answer-notes.js';
 import { ChosenWay } from './chosen-way.js';
 import { PipeChoice } from './pipe-choice.js';
-import { Picking, PlaceChoice } from './place-choice.js';
+import { Picking, Places, RainEntry } from './place-choice.js';
+import { SharedAnswer } from './shared-answer.js';
 import { WaysTable } from './ways-table.js';
 
 const w = () => words.value.routes;
@@ -37,7 +39,7 @@ function Via() {
           {w().drop}
         </button>
       )}
-      {picking && <Picking what="via" />}
+      {picking && <Picking picking="via" />}
     </div>
   );
 }
@@ -45,7 +47,6 @@ function Via() {
 function Answer() {
   const result = route.result.value;
   const chosen = route.chosen.value;
-  const units = state.units.value;
   const place = useRef<HTMLDivElement>(null);
   useEffect(() => place.current?.scrollIntoView({ block: 'start' }), [result]);
   if (!result) return null;
@@ -53,32 +54,10 @@ function Answer() {
   return (
     <div class="route-answer" ref={place}>
       {result.alternatives.length > 0 && <h2>{w().ways}</h2>}
-      {none && (
-        <div role="status">
-          <p class="known">{w().none(none, units)}</p>
-          {none.reason === 'no-fall' && none.remedies.length > 0 && (
-            <>
-              <p>{w().remedies}</p>
-              <ul class="route-remedies">
-                {none.remedies.map((one) => (
-                  <li key={one.kind}>{w().remedy(one, units)}</li>
-                ))}
-              </ul>
-            </>
-          )}
-        </div>
-      )}
+      {none && <NoWay none={none} />}
       {result.alternatives.length > 0 && <WaysTable result={result} />}
       {chosen && <ChosenWay chosen={chosen} result={result} />}
-      {result.pricesInvented && <p class="quiet">{w().invented}</p>}
-      <details>
-        <summary>{words.value.cautions.title}</summary>
-        <ul>
-          {result.cautions.map(({ code }) => (
-            <li key={code}>{wordCaution(code, language.value)}</li>
-          ))}
-        </ul>
-      </details>
+      <Notes result={result} />
     </div>
   );
 }
@@ -87,7 +66,8 @@ function Answer() {
 export function Routes() {
   const site = sketch.site.value;
   const share = route.share.value;
-  const ready = route.request.value !== null;
+  const several = route.sharedRequest.value !== null;
+  const ready = several || route.request.value !== null;
   const found = route.result.value?.alternatives.length;
   if (!site) return <p class="loading">{w().tooLarge}</p>;
   return (
@@ -95,10 +75,11 @@ export function Routes() {
       <h1>{w().title}</h1>
       <p>{w().intro}</p>
       {state.opened.value?.site.trees.length === 0 && <p class="known">{w().noTrees}</p>}
-      <PlaceChoice end="from" />
-      <PlaceChoice end="to" />
+      <Places end="from" />
+      <Places end="to" />
+      {route.ends.from.value.length > 1 && <RainEntry />}
       <PipeChoice />
-      <Via />
+      {several ? null : <Via />}
       <div class="route-place-row">
         <button
           type="button"
@@ -106,7 +87,7 @@ export function Routes() {
           disabled={!ready || share !== null}
           onClick={() => void planNow()}
         >
-          {route.result.value ? w().again : w().go}
+          {route.result.value || shared.plan.value ? w().again : w().go}
         </button>
         {share !== null && (
           <button type="button" class="button" onClick={cancelPlan}>
@@ -128,7 +109,7 @@ export function Routes() {
         {found !== undefined && found > 0 && w().found(found)}
       </p>
       {route.problem.value && <p class="known">{w().failed(route.problem.value)}</p>}
-      <Answer />
+      {several ? <SharedAnswer /> : <Answer />}
     </div>
   );
 }

@@ -1,9 +1,9 @@
 import type { RouteAlternative, RouteResult } from '@rootreach/core';
-import { patternOf } from '../../layers/route-pattern.js';
 import * as measure from '../../measure.js';
 import * as route from '../../plan-route/route-state.js';
 import * as state from '../../state.js';
 import { words } from '../../words/words.js';
+import { FiguresTable, type Row } from './figures-table.js';
 
 const w = () => words.value.routes;
 
@@ -17,9 +17,7 @@ function depthOf({ depthM }: RouteAlternative): string {
   return low === high ? low : `${low} – ${high}`;
 }
 
-type Row = readonly [name: string, of: (one: RouteAlternative) => string];
-
-function rowsFor(currency: string): Row[] {
+function rowsFor(currency: string): Row<RouteAlternative>[] {
   const { figures, chance, money, severed, noHarm } = w();
   const units = state.units.value;
   return [
@@ -35,63 +33,23 @@ function rowsFor(currency: string): Row[] {
   ];
 }
 
-function Pattern({ index }: { readonly index: number }) {
-  return (
-    <svg class="route-pattern" viewBox="0 0 44 8" width="44" height="8" aria-hidden="true">
-      <path
-        d="M1 4H43"
-        stroke="currentColor"
-        stroke-width="3.5"
-        fill="none"
-        stroke-dasharray={patternOf(index)}
-      />
-    </svg>
-  );
-}
-
 /** The alternatives side by side; the chosen one as it was pulled. */
 export function WaysTable({ result }: { readonly result: RouteResult }) {
-  const shown = result.alternatives.map((one) =>
-    one.id === route.chosenId.value && route.drawn.value ? { ...route.drawn.value, id: one.id } : one,
-  );
+  const isChosen = ({ id }: RouteAlternative): boolean => id === route.chosenId.value;
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than a phone is scrolled by keys
-    <section class="route-table" tabIndex={0} aria-label={w().ways}>
-      <table>
-        <thead>
-          <tr>
-            <td />
-            {shown.map((one, index) => (
-              <th key={one.id} scope="col">
-                <button
-                  type="button"
-                  class="route-head"
-                  aria-pressed={one.id === route.chosenId.value}
-                  onClick={() => {
-                    route.drawn.value = null;
-                    route.chosenId.value = one.id;
-                  }}
-                >
-                  {w().aims[one.aim]}
-                  <Pattern index={index} />
-                </button>
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rowsFor(result.currency).map(([name, of]) => (
-            <tr key={name}>
-              <th scope="row">{name}</th>
-              {shown.map((one) => (
-                <td key={one.id} class={one.id === route.chosenId.value ? 'route-chosen' : ''}>
-                  {of(one)}
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+    <FiguresTable
+      label={w().ways}
+      columns={result.alternatives.map((one) => ({
+        key: one.id,
+        name: w().aims[isChosen(one) && route.drawn.value ? 'drawn' : one.aim],
+        isChosen: isChosen(one),
+        choose: () => {
+          route.drawn.value = null;
+          route.chosenId.value = one.id;
+        },
+        of: isChosen(one) && route.drawn.value ? route.drawn.value : one,
+      }))}
+      rows={rowsFor(result.currency)}
+    />
   );
 }

@@ -1,8 +1,17 @@
-import type { FallRemedy, HarmRule, NoRoute, RouteAim, RouteResult } from '@rootreach/core';
+import type {
+  FallRemedy,
+  HarmRule,
+  NoRoute,
+  NoSharedRoute,
+  RouteAim,
+  RouteResult,
+  SheetWay,
+} from '@rootreach/core';
 import type { Units } from '../../measure.js';
 import * as measure from '../../measure.js';
 
-const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)}\u00a0%`;
+const percent = (share: number): string =>
+  share > 0 && share < 0.0005 ? '<\u00a00.1\u00a0%' : `${(100 * share).toFixed(share < 0.1 ? 1 : 0)}\u00a0%`;
 
 /** Texts of new lines. */
 export const routes = {
@@ -10,8 +19,16 @@ export const routes = {
   intro: 'Say where the water comes in and where it may come out. The plan shows ways round the trees.',
   tooLarge: 'This site is too large to plan on here.',
   noTrees: 'There is no tree on the sketch yet: draw the trees first, or the way will not spare them.',
-  from: 'Where the water comes in',
-  to: 'Where it comes out',
+  placeLabel: (end: 'from' | 'to', at: number, of: number): string => {
+    const name = end === 'from' ? 'Where the water comes in' : 'Where it comes out';
+    return of > 1 ? `${name}, ${at + 1}` : name;
+  },
+  another: { from: 'One more start', to: 'One more outlet' },
+  remove: 'Remove',
+  removePlace: (label: string) => `Remove: ${label}`,
+  drains: (units: Units) => `Roof or ground that drains there, ${units === 'us' ? 'ft²' : 'm²'} (if known)`,
+  rain: (units: Units) => `Heaviest rain to carry, ${units === 'us' ? 'inches' : 'mm'} an hour`,
+  sizing: 'With rain and areas the pipe is sized by its water; without them it keeps the size below.',
   via: 'A point to pass',
   chooseFitting: 'choose, or tap the plan',
   aPlace: 'the place tapped on the plan',
@@ -90,7 +107,7 @@ export const routes = {
   money: (amount: number, currency: string) =>
     new Intl.NumberFormat('en-US', { style: 'currency', currency, maximumFractionDigits: 0 }).format(amount),
   bend: (n: number) => `Bend ${n}: pull, or move with the arrow keys`,
-  none: (none: NoRoute, units: Units) =>
+  none: (none: NoRoute | NoSharedRoute, units: Units) =>
     none.shortfallM === null
       ? 'There is no way: buildings, trees or the lot line stand between.'
       : `The water will not run there by itself: ${measure.depth(none.shortfallM, units)} of fall is missing.`,
@@ -113,5 +130,33 @@ export const routes = {
     }
   },
   remedies: 'What would help, each by itself:',
+  shared: {
+    shapes: { shared: 'Shared main', separate: 'A line for each' },
+    saves: (money: string) => `Shared main: ${money} less than a line for each.`,
+    noneShared: 'A line for each start: sharing a trench would not be better here.',
+    onlyShared: 'Only lines that share a main can fall all the way here.',
+    start: (n: number, fitting: string | null) =>
+      fitting === null ? `start ${n}` : `start ${n} (${fitting})`,
+    meeting: (letter: string) => `meeting ${letter}`,
+    outlet: (fitting: string | null) => (fitting === null ? 'outlet' : `outlet ${fitting}`),
+    line: (isMain: boolean, from: string, to: string) => `${isMain ? 'Main' : 'Branch'}: ${from} to ${to}`,
+    pipe: (length: string, size: string) => `${length} of ${size} pipe`,
+    carries: (flow: string) => `for ${flow}`,
+    laid: (least: string, most: string, fall: number) =>
+      `${least === most ? least : `${least} to ${most}`} deep, ${fall < 0.25 ? `falls ${percent(fall)} or more` : 'drops to the main'}`,
+    tooMuch: (pipes: number, flow: string, bore: string) =>
+      `The largest pipe known takes ${flow}: lay ${pipes} side by side, or one of ${bore} inside, or split the water. The price is that of one pipe.`,
+    unsized: 'Pipe was not sized by its water: rain, or what drains to a start, is not given.',
+    crew: 'For the crew: how to dig near the trees',
+    ways: {
+      'do-not-dig': 'do not dig',
+      arborist: 'only with an arborist, by hand or air',
+      bore: 'bore under the roots',
+      'hand-or-air': 'by hand or air',
+    } satisfies Record<SheetWay, string>,
+    askBefore: (root: string) => `Do not cut a root of ${root} or more: dig under it, and ask an arborist.`,
+    cannotFall: 'These lines cannot fall all the way. Choose the others.',
+    tooHard: 'This would take too much of a tree. Move a start or the outlet.',
+  },
   legend: (name: string) => `Line pattern of “${name}”`,
 };

@@ -2,7 +2,8 @@ import * as measure from '../../measure.js';
 import type { Words } from '../en.js';
 import { forms } from './forms.js';
 
-const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)}\u00a0%`;
+const percent = (share: number): string =>
+  share > 0 && share < 0.0005 ? '<\u00a00.1\u00a0%' : `${(100 * share).toFixed(share < 0.1 ? 1 : 0)}\u00a0%`;
 
 /** Texts of new lines. */
 export const routes: Words['routes'] = {
@@ -10,8 +11,16 @@ export const routes: Words['routes'] = {
   intro: 'Diga dónde entra el agua y dónde puede salir. El plano muestra caminos alrededor de los árboles.',
   tooLarge: 'Este sitio es demasiado grande para planear aquí.',
   noTrees: 'Todavía no hay árboles en el dibujo: dibújelos primero, o el camino no los evitará.',
-  from: 'Dónde entra el agua',
-  to: 'Dónde sale',
+  placeLabel: (end, at, of) => {
+    const name = end === 'from' ? 'Dónde entra el agua' : 'Dónde sale';
+    return of > 1 ? `${name}, ${at + 1}` : name;
+  },
+  another: { from: 'Otro comienzo', to: 'Otra salida' },
+  remove: 'Quitar',
+  removePlace: (label) => `Quitar: ${label}`,
+  drains: (units) => `Techo o suelo que drena ahí, ${units === 'us' ? 'pies²' : 'm²'} (si se sabe)`,
+  rain: (units) => `La lluvia más fuerte, ${units === 'us' ? 'pulgadas' : 'mm'} por hora`,
+  sizing: 'Con lluvia y áreas el tubo se mide por su agua; sin ellas queda el tamaño de abajo.',
   via: 'Un punto por donde pasar',
   chooseFitting: 'elija, o toque el plano',
   aPlace: 'el lugar tocado en el plano',
@@ -117,5 +126,32 @@ export const routes: Words['routes'] = {
     }
   },
   remedies: 'Qué ayudaría, cada cosa por sí sola:',
+  shared: {
+    shapes: { shared: 'Línea principal común', separate: 'Una línea para cada uno' },
+    saves: (money) => `Línea principal común: ${money} menos que una línea para cada uno.`,
+    noneShared: 'Una línea para cada comienzo: compartir zanja no sería mejor aquí.',
+    onlyShared: 'Aquí solo las líneas que comparten la principal bajan todo el camino.',
+    start: (n, fitting) => (fitting === null ? `comienzo ${n}` : `comienzo ${n} (${fitting})`),
+    meeting: (letter) => `encuentro ${letter}`,
+    outlet: (fitting) => (fitting === null ? 'salida' : `salida ${fitting}`),
+    line: (isMain, from, to) => `${isMain ? 'Principal' : 'Ramal'}: de ${from} a ${to}`,
+    pipe: (length, size) => `${length} de tubo de ${size}`,
+    carries: (flow) => `para ${flow}`,
+    laid: (least, most, fall) =>
+      `${least === most ? least : `de ${least} a ${most}`} de profundidad, ${fall < 0.25 ? `cae ${percent(fall)} o más` : 'baja a la principal'}`,
+    tooMuch: (pipes, flow, bore) =>
+      `El tubo más grande conocido lleva ${flow}: ponga ${pipes} lado a lado, o uno de ${bore} por dentro, o reparta el agua. El precio es el de un tubo.`,
+    unsized: 'El tubo no se midió por su agua: falta la lluvia, o lo que drena a un comienzo.',
+    crew: 'Para la cuadrilla: cómo cavar cerca de los árboles',
+    ways: {
+      'do-not-dig': 'no cavar',
+      arborist: 'solo con un arborista, a mano o con aire',
+      bore: 'perforar bajo las raíces',
+      'hand-or-air': 'a mano o con aire',
+    },
+    askBefore: (root) => `No corte una raíz de ${root} o más: cave por debajo y pregunte a un arborista.`,
+    cannotFall: 'Estas líneas no pueden bajar todo el camino. Elija las otras.',
+    tooHard: 'Esto le quitaría demasiado a un árbol. Mueva un comienzo o la salida.',
+  },
   legend: (name) => `Trazo de «${name}»`,
 };
