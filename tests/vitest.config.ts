@@ -5,7 +5,7 @@ import { defineConfig } from 'vitest/config';
 const root = fileURLToPath(new URL('..', import.meta.url));
 
 // the tests run the sources, not a build of them: coverage and error lines then speak of the sources
-const alias = ['core', 'report', 'intake'].map((name) => ({
+export const alias = ['core', 'report', 'intake'].map((name) => ({
   find: `@rootreach/${name}`,
   replacement: `${root}packages/${name}/src/index.ts`,
 }));

@@ -93,6 +93,11 @@ describe('what a reel saw', () => {
     expect(onlyPiece({ from: 'W1', at_m: 15 }, 'reversed')?.direction).toBe('downstream');
   });
 
+  it('was come to from the end that the reel went in at, at reading 0 too', () => {
+    expect(onlyPiece({ from: 'start', at_m: 0 })?.direction).toBe('downstream');
+    expect(onlyPiece({ from: 'end', at_m: 0 })?.direction).toBe('upstream');
+  });
+
   it('keeps the entries counted on it', () => {
     expect(onlyPiece({ at_m: 4, to_m: 9, entries: 3 })?.entries).toBe(3);
     expect(onlyPiece({ at_m: 4, to_m: 9 })?.entries).toBeNull();

@@ -55,6 +55,19 @@ describe('a reel pushed downstream', () => {
     ]);
   });
 
+  it('counts what it has gone in a line that it leaves part-way', () => {
+    // 12 m down the first line to a basin through which another one passes
+    const crossed = scene()
+      .drain(drain('main', [0, 0], [30, 0]))
+      .drain(drain('other', [12, 8], [12, -9]))
+      .fitting({ id: 'B', type: 'basin', at: [0, 0] })
+      .fitting({ id: 'X', type: 'basin', at: [12, 0] });
+    expect(pushed(crossed, 'B', 'other')).toEqual([
+      ['main', 30, 18, 0],
+      ['other', 9, 0, 12],
+    ]);
+  });
+
   it('does not turn up the main or into another branch', () => {
     expect(pushed(branched, 'D', 'leg')).toBeNull();
     expect(pushed(branched, 'B', 'arm')).toBeNull();
@@ -164,6 +177,7 @@ describe('a run', () => {
       .drain(drain('two', [10, 0], [22, 0]));
     expect(along(row, 'one', 8, 'downstream', 7.9).legs).toHaveLength(1);
     expect(along(row, 'one', 8, 'downstream', 8.1).legs).toHaveLength(2);
+    expect(along(row, 'one', 8, 'downstream', 7.9).parts).toBe(false);
   });
 
   it('is looked for no further than a cable is long', () => {

@@ -49,6 +49,12 @@ describe('expected entries of the past', () => {
     expect(entryIn(context, [5.9, 11], INSTALLED, 2020) / around).toBeCloseTo(1, 12);
   });
 
+  it('hold the joint at the very end of the line', () => {
+    const context = contextFor(garden({ joint: 'none' }).fitting({ type: 'coupling', at: [24, 0] }));
+    expect(entryIn(context, [12, context.lines.at(0).lengthM], INSTALLED, 2020)).toBeGreaterThan(0);
+    expect(entryIn(context, [12, 23.9], INSTALLED, 2020)).toBe(0);
+  });
+
   it('add up over the years where the ground is long grown over', () => {
     const context = contextFor(garden({ installed: '1930' }));
     const halves = entryIn(context, [0, 24], 1996, 2006) + entryIn(context, [0, 24], 2006, 2016);

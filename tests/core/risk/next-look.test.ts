@@ -33,6 +33,21 @@ describe('the next look', () => {
     expect(nextLookYear(rising, horizon, NOW, 0)).toBeGreaterThan(nextLookYear(flat(0.05), horizon, NOW, 0));
   });
 
+  it('goes up a slope: 0.01 t a year comes to 0.005 t^2', () => {
+    // the tenth is passed after 4.59 years, and no sooner than the fifth
+    const slope = Float64Array.from(horizon.yearsAhead, (t) => 0.01 * t);
+    expect(nextLookYear(slope, horizon, NOW, 0)).toBe(2031);
+    // twice as steep: 3.25 years
+    expect(
+      nextLookYear(
+        slope.map((r) => 2 * r),
+        horizon,
+        NOW,
+        0,
+      ),
+    ).toBe(2030);
+  });
+
   it('never moves later for a higher rate or a longer time unseen', () => {
     const rate = fc.double({ min: 0, max: 0.3, noNaN: true });
     const rates = fc.tuple(rate, rate, rate, rate);

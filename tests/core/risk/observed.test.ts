@@ -61,6 +61,20 @@ const root = (at: number, more: Finding = {}): Finding => ({ at_m: at, seen: 'fi
 
 const ALL = told(entriesOf([clear(0, 24)])).expected;
 
+describe('a count of roots', () => {
+  const saw = (finding: Finding): string[] =>
+    entriesOf([finding])
+      .filter((o) => o.saw !== 'none')
+      .map((o) => (o.saw === 'count' ? `${o.entries}` : o.saw));
+
+  it('is believed up to four entries a metre, and four at one place', () => {
+    expect(saw(roots(5, 10, { entries: 20 }))).toEqual(['20']);
+    expect(saw(roots(5, 10, { entries: 21 }))).toEqual(['some']);
+    expect(saw(roots(5, 5.4, { entries: 4 }))).toEqual(['4']);
+    expect(saw(roots(5, 5.4, { entries: 5 }))).toEqual(['some']);
+  });
+});
+
 describe('one run of the camera', () => {
   it('tells of the whole line where it was clear, of roots and of breaks', () => {
     const observations = observed([clear(0, 24)]);

@@ -128,6 +128,16 @@ describe('harm of a bore', () => {
     expect(harm(nearer, under(0.7), south).reasons).toContain('bore-starts-too-near');
   });
 
+  it('is told by what is wrong with it alone', () => {
+    // outside the structural roots of 2.25 m, within 4.8 m, far pits
+    const past = (topDepthM: number | null): Stretch => ({ ...passing(3), bored: true, topDepthM });
+    expect(harm(past(0.7)).reasons).toEqual([]);
+    expect(harm(past(0.5)).reasons).toEqual(['bore-too-shallow']);
+    expect(harm(past(null)).reasons).toEqual(['bore-depth-unknown']);
+    expect(harm(past(null))).toMatchObject({ rule: 'caution', encroachment: 'none', nearestDugM: null });
+    expect(harm(past(0.5)).rule).toBe('arborist');
+  });
+
   it('is clear of a tree that it keeps away from', () => {
     const bore: Stretch = { ...passing(6), bored: true, topDepthM: null };
     expect(harm(bore)).toMatchObject({ rule: 'clear', nearestDugM: null, severedShare: 0 });

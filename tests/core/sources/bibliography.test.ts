@@ -2,8 +2,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { relations } from '../../../packages/core/src/roots/relations.js';
 import { bibliography } from '../../../packages/core/src/sources/bibliography.js';
 import { cite } from '../../../packages/core/src/sources/cited.js';
+import { waterRelations } from '../../../packages/core/src/water/relations.js';
 
 const packages = join(dirname(fileURLToPath(import.meta.url)), '../../../packages');
 
@@ -48,6 +50,21 @@ describe('bibliography', () => {
       expect(source.where.length).toBeGreaterThan(3);
       expect(JSON.stringify(source)).not.toMatch(/https?:|www\.|localhost|@/);
     }
+  });
+});
+
+describe('relations', () => {
+  it.each([...relations, ...waterRelations])('$what: $source', ({ what, source, known }) => {
+    expect(what.length).toBeGreaterThan(3);
+    expect(bibliography).toHaveProperty([source]);
+    expect(['read', 'quoted', 'calculated', 'memory', 'judgement']).toContain(known);
+    // what is our own choice, and nothing else, is a judgement
+    expect(known === 'judgement').toBe(source === 'our-judgement');
+  });
+
+  it('are each told once', () => {
+    const told = [...relations, ...waterRelations].map(({ what }) => what);
+    expect(new Set(told).size).toBe(told.length);
   });
 });
 

@@ -186,13 +186,18 @@ export function protectionSheet(site: Site, request: RouteRequest, route: RouteA
 
 /**
  * The same for lines from several sources that are dug together: one list of trees, stretches line by line.
+ * @param site the one that was planned on.
+ * @param request the one that the lines were planned with.
+ * @param way the lines to be dug.
+ * @returns the sheet; stations in metres from the upper end of each line.
  * @throws RangeError for a request that makes no sense.
  */
 export function sharedProtectionSheet(
   site: Site,
   request: SharedRouteRequest,
-  { lines, trees }: SharedWay,
+  way: SharedWay,
 ): ProtectionSheet {
+  const { lines, trees } = way;
   const scene = sceneOfAll(site, request);
   const dug = lines.map(({ id, geometry, stretches, sizeM }) => ({
     id,

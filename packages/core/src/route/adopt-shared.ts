@@ -9,14 +9,21 @@ import { linesOfShared } from './shared-lines.js';
  * Lines from several sources as features of a site file: each line from its upper end, its bends, and the wyes where
  * lines meet. The first line has the id that is asked for, the others `-2` and so on behind it; what drains to a source
  * stands on the line that begins there.
+ * @param site the one that was planned on.
+ * @param request the one that the lines were planned with.
+ * @param way the lines to adopt, as they were found.
+ * @param options id and name of the first line.
+ * @returns lines, then bends and wyes, in degrees, metres and millimetres as a site file has them.
  * @throws RangeError for a request that makes no sense.
  */
 export function adoptShared(
   site: Site,
   request: SharedRouteRequest,
-  { lines, junctions }: Pick<SharedWay, 'lines' | 'junctions'>,
-  { id, name }: Pick<AdoptOptions, 'id' | 'name'>,
+  way: Pick<SharedWay, 'lines' | 'junctions'>,
+  options: Pick<AdoptOptions, 'id' | 'name'>,
 ): AdoptedFeature[] {
+  const { lines, junctions } = way;
+  const { id, name } = options;
   const scene = sceneOfAll(site, request);
   const { drains, fittings } = linesOfShared(
     scene,

@@ -12,7 +12,7 @@ export interface WorstPlace extends Omit<SeenBlockage, 'headLossM'> {
   readonly flowLeft: number;
 }
 
-/** Half the width of the window in which a point is looked at, metres. */
+/** Half the width of the window in which a point is looked at; stretches are looked at without their ends, metres. */
 const POINT_HALF_M = 0.01;
 
 /** Points and the stretches between them: within each the same was seen all along. */
@@ -39,8 +39,9 @@ const flowLeft = (seen: Seen, share: number): number =>
 export function worstPlace(line: LineModel, findings: readonly PlacedFinding[]): WorstPlace | null {
   let worst: WorstPlace | null = null;
   for (const [fromM, toM] of placesOf(findings)) {
-    const half = fromM === toM ? POINT_HALF_M : 0;
-    const known = knownIn(line, findings, fromM - half, toM + half);
+    // a point that a stretch begins or ends at was not seen all along it
+    const wider = fromM === toM ? POINT_HALF_M : -Math.min(POINT_HALF_M, (toM - fromM) / 4);
+    const known = knownIn(line, findings, fromM - wider, toM + wider);
     if (known === null) continue;
     const { share, shareFrom } = shareOf(known);
     const left = flowLeft(known.seen, share);
