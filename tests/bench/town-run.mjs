@@ -8,6 +8,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { makeTown } from './town.mjs';
+import { writeTable } from './town-table.mjs';
 
 const size = Number(process.argv[2] ?? 1);
 const rounds = Number(process.argv[3] ?? 3);
@@ -27,8 +28,11 @@ function town(share) {
   });
   writeFileSync(join(folder, 'trees.geojson'), made.trees);
   writeFileSync(join(folder, 'lines.geojson'), made.lines);
+  const table = writeTable(join(folder, 'trees.csv'), made.trees);
   const bytes = made.trees.length + made.lines.length;
-  console.log(`${1_000_000 * share} trees, ${200_000 * share} lines, ${(bytes / 1e6).toFixed(0)} MB`);
+  console.log(
+    `${1_000_000 * share} trees, ${200_000 * share} lines, ${(bytes / 1e6).toFixed(0)} MB; the trees as a table ${(table / 1e6).toFixed(0)} MB`,
+  );
   return folder;
 }
 
@@ -51,6 +55,7 @@ function run(folder) {
   const tasks = {
     floor: [at('measure.mjs'), 'floor', folder],
     files: [command, 'town', ...files, ...out],
+    'trees as a table': [command, 'town', join(folder, 'trees.csv'), files[1], ...out],
     'one thread': [command, 'town', ...files, ...out, '--threads', '1'],
     'first, with cache': [command, 'town', ...files, ...out, '--cache', cache],
     'from the cache': [command, 'town', ...files, ...out, '--cache', cache],

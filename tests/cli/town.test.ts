@@ -86,7 +86,7 @@ describe('rootreach town', () => {
     const second = await call(argv);
     expect(second.out).toBe(first.out);
     const bytes = readFileSync(at('town.cache'));
-    expect(bytes.toString('latin1', 0, 22)).toBe('rootreach town cache 2');
+    expect(bytes.toString('latin1', 0, 22)).toBe('rootreach town cache 3');
     truncateSync(at('town.cache'), bytes.length - 100);
     expect((await call(argv)).out).toBe(first.out);
     // one bit turned over, in the head and in the columns

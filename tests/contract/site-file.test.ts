@@ -81,6 +81,7 @@ describe('the schema of the site file', () => {
         'serves_m2',
         'serves_ft2',
         'wet',
+        'street',
       ],
     ],
     ['fitting', ['id', 'type', 'sealed', 'drain']],

@@ -1,10 +1,9 @@
 import { readSite, type SiteReading } from '@rootreach/core';
-import { type IntakeReport, wordIntake } from '@rootreach/intake';
+import type { IntakeReport } from '@rootreach/intake';
 import type { Args } from './args.js';
 import { CannotDo } from './cannot-do.js';
 import type { Io } from './io.js';
-import { printable } from './print/printable.js';
-import { gather, intakeOptionsFrom } from './taking-in.js';
+import { gather, intakeOptionsFrom, sayTaken } from './taking-in.js';
 
 /** A site, and what was made of files in other formats. */
 export interface FilesReading extends SiteReading {
@@ -19,9 +18,7 @@ export async function readFiles(args: Args, io: Io): Promise<FilesReading> {
     );
   }
   const { inputs, reports, issues } = await gather(args.files, await intakeOptionsFrom(args), io);
-  for (const report of reports) {
-    io.stderr.write(`${printable(wordIntake(report))}; \`rootreach check\` says how it was read.\n`);
-  }
+  sayTaken(reports, io);
   const reading = readSite(inputs);
   return { ...reading, issues: [...issues, ...reading.issues], reports };
 }

@@ -10,11 +10,13 @@ import {
   takeIn,
   textOf,
   Unreadable,
+  wordIntake,
 } from '@rootreach/intake';
 import type { Args } from './args.js';
 import { CannotDo } from './cannot-do.js';
 import type { OptionSpecs } from './command.js';
 import type { Io } from './io.js';
+import { printable } from './print/printable.js';
 import { bytesOf, checkStdinOnce, nameOf } from './read-inputs.js';
 
 /** Options of commands that take other people's files. */
@@ -72,7 +74,7 @@ function unreadable(file: string, error: unknown): Issue {
 }
 
 /** A table of which no row could be used: the report says why. */
-const nothingTaken = (file: string): Issue => ({
+export const nothingTaken = (file: string): Issue => ({
   code: 'missing-value',
   severity: 'warning',
   expected: 'any row that can be used',
@@ -104,4 +106,11 @@ export async function gather(paths: readonly string[], options: TakeInOptions, i
     }
   }
   return { inputs, reports, maps, issues };
+}
+
+/** Says in one line each how many rows of other people's files were taken. */
+export function sayTaken(reports: readonly IntakeReport[], io: Io): void {
+  for (const report of reports) {
+    io.stderr.write(`${printable(wordIntake(report))}; \`rootreach check\` says how it was read.\n`);
+  }
 }

@@ -1,10 +1,11 @@
-import { randomUUID } from 'node:crypto';
-import { type FileHandle, open, realpath, rename, rm, stat } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
+import { renameSync } from 'node:fs';
+import { type FileHandle, open, realpath, stat } from 'node:fs/promises';
+import { dirname } from 'node:path';
 import type { Args } from './args.js';
 import { CannotDo } from './cannot-do.js';
 import type { Io } from './io.js';
 import { sameFile } from './same-file.js';
+import { Unfinished } from './unfinished.js';
 
 const REASONS: Readonly<Record<string, string>> = {
   ENOENT: 'no such folder',
@@ -14,6 +15,8 @@ const REASONS: Readonly<Record<string, string>> = {
   EROFS: 'not allowed to write there',
   EISDIR: 'that is a folder',
   ENOSPC: 'the disk is full',
+  EDQUOT: 'there is no more room for you on that disk',
+  EFBIG: 'the file may not become so large there',
   ENAMETOOLONG: 'the name is too long',
 };
 
@@ -44,6 +47,7 @@ function* gathered(parts: Parts): Iterable<string | Uint8Array> {
   yield held.join('');
 }
 
+/** A single write may take in less than it is given, as it does on a disk that is nearly full: `writeFile` goes on. */
 async function writeParts(file: FileHandle, parts: Parts): Promise<void> {
   for (const part of gathered(parts)) if (part.length > 0) await file.writeFile(part);
 }
@@ -56,45 +60,77 @@ async function keepName(folder: string): Promise<void> {
   await opened.close();
 }
 
-/** Writes beside the target and renames: whoever looks, and whenever it ends, sees the old file or the new one whole. */
-async function replaceWhole(path: string, parts: Parts, mode: number | undefined): Promise<void> {
-  // a number of the process would come again: one that was ended leaves its part behind
-  const beside = join(dirname(path), `.${basename(path).slice(0, 40)}.${randomUUID()}.part`);
+async function writeBeside(beside: string, parts: Parts, mode: number | undefined): Promise<void> {
+  const file = await open(beside, 'wx', mode);
   try {
-    const file = await open(beside, 'wx', mode);
-    try {
-      await writeParts(file, parts);
-      await file.sync();
-    } finally {
-      await file.close();
-    }
-    await rename(beside, path);
-  } catch (error) {
-    await rm(beside, { force: true });
-    throw error;
+    await writeParts(file, parts);
+    await file.sync();
+  } finally {
+    await file.close();
   }
-  await keepName(dirname(path));
+}
+
+interface Output {
+  readonly path: string;
+  readonly parts: Parts;
+}
+
+/** Where a file is being written, and where it goes when all are whole. */
+interface Beside {
+  readonly beside: string;
+  readonly target: string;
+}
+
+/** Writes a file beside its target; null where the target is no file, such as a pipe or a terminal: that is written to. */
+async function begun({ path, parts }: Output, unfinished: Unfinished): Promise<Beside | null> {
+  const there = await stat(path).catch(() => null);
+  if (there?.isDirectory() === true) throw new CannotDo(`cannot write ${path}: that is a folder`);
+  if (there !== null && !there.isFile()) {
+    const file = await open(path, 'w');
+    await writeParts(file, parts).finally(() => file.close());
+    return null;
+  }
+  // a link stays a link
+  const target = await realpath(path).catch(() => path);
+  const beside = unfinished.beside(target);
+  await writeBeside(beside, parts, there?.mode);
+  return { beside, target };
 }
 
 /**
- * Writes a file whole or not at all. A link stays a link; what is no file, such as a pipe or a terminal, is written to.
- * @param parts The text, or pieces of it that are written as they come.
+ * Writes files whole or not at all: beside their targets, renamed when the last is whole. Whoever looks, and whenever
+ * it ends, be the disk full or the command stopped, sees the old files or the new ones.
  */
-export async function writeWhole(path: string, parts: Parts): Promise<void> {
-  const there = await stat(path).catch(() => null);
-  if (there?.isDirectory() === true) throw new CannotDo(`cannot write ${path}: that is a folder`);
+export async function writeAllWhole(outputs: readonly Output[]): Promise<void> {
+  const unfinished = new Unfinished();
+  const whole: Beside[] = [];
+  let path = '';
   try {
-    if (there === null || there.isFile()) {
-      await replaceWhole(await realpath(path).catch(() => path), parts, there?.mode);
-      return;
+    for (const output of outputs) {
+      ({ path } = output);
+      const one = await begun(output, unfinished);
+      if (one !== null) whole.push(one);
     }
-    const file = await open(path, 'w');
-    await writeParts(file, parts).finally(() => file.close());
+    // at once: a signal between two of them would leave old files beside new ones
+    for (const { beside, target } of whole) {
+      path = target;
+      renameSync(beside, target);
+    }
   } catch (error) {
+    if (error instanceof CannotDo) throw error;
     const { code, message } = error as NodeJS.ErrnoException;
     throw new CannotDo(`cannot write ${path}: ${REASONS[code ?? ''] ?? message}`);
+  } finally {
+    unfinished.clear();
   }
+  for (const folder of new Set(whole.map(({ target }) => dirname(target)))) await keepName(folder);
 }
+
+/**
+ * Writes one file as `writeAllWhole` does.
+ * @param parts The text, or pieces of it that are written as they come.
+ */
+export const writeWhole = (path: string, parts: Parts): Promise<void> => writeAllWhole([{ path, parts }]);
 
 /** Options that name files which are read. */
 const READ = ['model', 'prices', 'map', 'ground'];

@@ -84,6 +84,7 @@ export { cautionsFor } from './risk/cautions.js';
 export type { RankOptions } from './risk/context.js';
 export { factorsOf } from './risk/factors.js';
 export { modelFingerprint } from './risk/fingerprint.js';
+export { chanceOf } from './risk/interval.js';
 export type { Observation } from './risk/observed.js';
 export { type OddsPoint, oddsOverYears } from './risk/odds-over-years.js';
 export { bandLimits, rank } from './risk/rank.js';
@@ -111,20 +112,15 @@ export { pipeRow } from './tables/pipes.js';
 export { type RunoffRow, runoffTable, type SurfaceKey } from './tables/runoff.js';
 export { speciesRow } from './tables/species.js';
 export type { CrownEquation, SpeciesRow, TreeForm, VigourClass, WaterDemand } from './tables/species-row.js';
-export { buffersOfDrains, pathIn, type TownDrains } from './town/packed-drains.js';
-export { buffersOfTrees } from './town/packed-trees.js';
+export { type TownStreets, townByStreet } from './town/by-street.js';
+export { type TownLift, townLift } from './town/lift.js';
+export { drainIds, type TownDrains } from './town/packed-drains.js';
 export { type SegmentSpan, segmentSpans } from './town/segment-spans.js';
-export {
-  type TownCell,
-  type TownLift,
-  type TownPart,
-  townByCell,
-  townByMaterial,
-  townBySpecies,
-  townLift,
-} from './town/summary.js';
+export { type TownCell, townByCell, townByMaterial, townBySpecies } from './town/summary.js';
+export type { TownPart } from './town/sums.js';
 export {
   type GrowOptions,
+  joinBlocks,
   joinTown,
   packPiece,
   scoredTown,

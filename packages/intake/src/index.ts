@@ -18,12 +18,20 @@ export type {
   HeightUnit,
 } from './elevation/elevation-reading.js';
 export { readElevation } from './elevation/read-elevation.js';
+export type { PiecedFile } from './formats/open-pieces.js';
 export { type SourceFile, textOf, Unreadable } from './formats/open-table.js';
 export { type Projection, projectionOf, type ToLonLat } from './positions/projection.js';
 export { fate, type IntakeReport, type Reason, type ReportEntry } from './take/intake-report.js';
 export { isSiteFile, needsTakingIn } from './take/is-site-file.js';
 export type { Format, RawRow } from './take/raw-table.js';
-export { columnsIn, type TakeInOptions, type TakenIn, takeIn } from './take/take-in.js';
+export {
+  columnsIn,
+  type TakeInOptions,
+  type TakenIn,
+  type TakenInPieces,
+  takeIn,
+  takeInPieces,
+} from './take/take-in.js';
 export { Taker } from './take/taker.js';
 export type { Unit } from './values/units.js';
 export { wordElevationFault } from './words/elevation-words.js';

@@ -8,6 +8,7 @@ import {
   townByCell,
   townByMaterial,
   townBySpecies,
+  townByStreet,
   townLift,
 } from '@rootreach/core';
 import type { Args } from '../args.js';
@@ -24,50 +25,19 @@ import { json } from '../print/json.js';
 import { segmentCsv } from '../print/segment-csv.js';
 import { segmentGeojson } from '../print/segment-geojson.js';
 import { halfWords, type TownSummary, townReport } from '../print/town-report.js';
+import { TABLES, townTables } from '../print/town-tables.js';
 import { sameFile } from '../same-file.js';
-import { intakeOptions, intakeOptionsFrom } from '../taking-in.js';
-import { cacheKey, readCache, writeCache } from '../town/cache.js';
-import { shareTeller } from '../town/clock.js';
-import { type GatheredTown, gatherTown } from '../town/gather-town.js';
-import { isSiteHead } from '../town/is-site-head.js';
+import { intakeOptions, sayTaken } from '../taking-in.js';
 import { lineFeatures } from '../town/line-features.js';
-import { openPool, type Pool } from '../town/pool.js';
-import { scoreTown } from '../town/score-town.js';
+import { openPool } from '../town/pool.js';
+import { scoredFrom } from '../town/scored-from.js';
 import { segmentRows } from '../town/segment-rows.js';
-import { keepInputs, type Parts, writeWhole } from '../write-output.js';
+import { keepInputs, type Parts, writeAllWhole } from '../write-output.js';
 
 /** Rows of the worst list: more than anybody works through in a season. */
 const TOP = 1000;
 /** Side of a square of the summary: a few streets. */
 const CELL_M = 500;
-
-/** The town from its cache where that fits, else from its files. */
-async function townFrom(args: Args, scoring: RankOptions, pool: Pool, io: Io): Promise<GatheredTown> {
-  const cache = args.text('cache');
-  const { asOf, horizonYears } = scoring;
-  const intake = await intakeOptionsFrom(args);
-  if (
-    cache !== undefined &&
-    (args.files.includes('-') || intake.map !== undefined || intake.crs !== undefined)
-  ) {
-    throw new CannotDo('--cache keeps site files only: convert tables first (rootreach convert)');
-  }
-  for (const path of args.files) if (path !== '-') isSiteHead(path);
-  const key = () => cacheKey(args.files, { asOf, horizonYears: horizonYears ?? null });
-  const kept =
-    cache === undefined ? null : readCache(cache, key(), pool.threads > 0 ? SharedArrayBuffer : ArrayBuffer);
-  if (kept !== null) return { ...kept, issues: [], reports: [] };
-  const growth = { asOf, ...(horizonYears === undefined ? {} : { horizonYears }) };
-  const progress = shareTeller(io, 'Reading', 100, '%');
-  const gathered = await gatherTown(args.files, { ...growth, intake, progress }, pool, io);
-  if (cache !== undefined) {
-    if (gathered.reports.length > 0)
-      throw new CannotDo('--cache keeps site files only: convert tables first');
-    const { town, counts } = gathered;
-    await writeCache(cache, key(), { town, counts });
-  }
-  return gathered;
-}
 
 /** Files that are written to the folder asked for. */
 const WRITTEN = [
@@ -77,6 +47,7 @@ const WRITTEN = [
   'summary.json',
   'lift.svg',
   'segments.csv',
+  ...TABLES,
 ] as const;
 
 type Files = Partial<Readonly<Record<(typeof WRITTEN)[number], Parts>>>;
@@ -98,15 +69,25 @@ async function writeFiles(folder: string, files: Files, io: Io) {
   await mkdir(folder, { recursive: true }).catch((error: Error) => {
     throw new CannotDo(`cannot make the folder ${folder}: ${error.message}`);
   });
-  for (const [name, text] of Object.entries(files)) {
-    await writeWhole(join(folder, name), text);
-    io.stderr.write(`Wrote ${join(folder, name)}.\n`);
-  }
+  const paths = Object.entries(files).map(([name, parts]) => ({
+    path: join(folder, name),
+    parts: parts as Parts,
+  }));
+  await writeAllWhole(paths);
+  for (const { path } of paths) io.stderr.write(`Wrote ${path}.\n`);
 }
 
-function summaryOf({ result, lift, materials, cells, cellM, species }: TownSummary) {
+function summaryOf({ result, lift, materials, cells, cellM, streets, species }: TownSummary) {
   const { segments: _, lines: _l, trees: _t, issues: _i, cautions: _c, ...about } = result;
-  return { ...about, lift, byMaterial: materials, bySquare: cells, squareM: cellM, bySpecies: species };
+  return {
+    ...about,
+    lift,
+    byMaterial: materials,
+    bySquare: cells,
+    squareM: cellM,
+    ...(streets === null ? {} : { byStreet: streets.parts, linesNamedByTree: streets.linesNamedByTree }),
+    bySpecies: species,
+  };
 }
 
 async function run(args: Args, io: Io): Promise<ExitCode> {
@@ -121,12 +102,11 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   keepTown(args);
   const pool = openPool(threads);
   try {
-    const { town, issues: found } = await townFrom(args, scoring, pool, io);
-    if (town.drains.count === 0) throw new CannotDo('there is no drain line in these files');
+    const { town, block, issues: found, reports } = await scoredFrom(args, scoring, pool, io);
+    await pool.close();
+    sayTaken(reports, io);
     const units = unitsFor(asked, { ...town.few, trees: [], drains: [] });
-    const progress = shareTeller(io, 'Scoring', town.drains.count, 'lines');
-    const blocks = await scoreTown(town, scoring, pool, progress);
-    const scored = scoredTown(town, scoring, blocks);
+    const scored = scoredTown(town, scoring, block);
     const result: RankResult = scored.result({ top });
     const issues = [...found, ...result.issues];
     const summary: TownSummary = {
@@ -135,7 +115,8 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
       materials: townByMaterial(scored, town.drains),
       cells: townByCell(scored, town.drains, cellM),
       cellM,
-      species: townBySpecies(town, blocks),
+      streets: townByStreet(scored, town),
+      species: townBySpecies(town, block),
     };
     reportIssues(issues, io, units);
     io.stdout.write(
@@ -147,6 +128,7 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
         'worst.geojson': segmentGeojson({ ...result, issues: plainIssues(issues) }),
         'lines.geojson': lineFeatures(scored, town.drains),
         'summary.json': json(summaryOf(summary)),
+        ...townTables(summary),
         'lift.svg': townLiftPicture(summary.lift, halfWords(summary.lift, units)),
         ...(args.flag('segments') ? { 'segments.csv': segmentRows(scored) } : {}),
       };
@@ -161,7 +143,7 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
 /** A whole town: read in pieces, scored by several threads. */
 export const townCommand: Command = {
   summary:
-    'score a whole town, several threads at once: worst stretches, sums by square, material and species',
+    'score a whole town, several threads at once: worst stretches, sums by square, street, material and species',
   usage: 'rootreach town FILE... [options]',
   examples: [
     'rootreach town trees.geojson lines.geojson --out results/',
@@ -170,7 +152,7 @@ export const townCommand: Command = {
   options: {
     out: {
       value: 'FOLDER',
-      text: 'write worst.csv, worst.geojson, lines.geojson, summary.json and lift.svg there',
+      text: 'write the worst stretches, the lines, the sums (CSV, JSON) and the lift curve there',
     },
     top: { value: 'N', text: `how many of the worst stretches to write in full; ${TOP} if not given` },
     segments: { value: null, text: 'write every stretch to segments.csv as well' },
@@ -179,7 +161,7 @@ export const townCommand: Command = {
       value: 'N',
       text: 'threads to work with; as many as the machine has (8 at most) if not given',
     },
-    cache: { value: 'FILE', text: 'keep what was read there, and start from it the next time' },
+    cache: { value: 'FILE', text: 'keep what was read and scored there, and start from it the next time' },
     ...scoringOptions,
     ...modelOption,
     ...intakeOptions,

@@ -1,4 +1,4 @@
-import type { RankResult, TownCell, TownLift, TownPart } from '@rootreach/core';
+import type { RankResult, TownCell, TownLift, TownPart, TownStreets } from '@rootreach/core';
 import { shortCautions } from './cautions.js';
 import { length } from './lengths.js';
 import { printable } from './printable.js';
@@ -13,6 +13,7 @@ export interface TownSummary {
   readonly materials: readonly TownPart[];
   readonly cells: readonly TownCell[];
   readonly cellM: number;
+  readonly streets: TownStreets | null;
   readonly species: readonly { readonly name: string; readonly trees: number; readonly expected: number }[];
 }
 
@@ -50,13 +51,19 @@ function parts(list: readonly TownPart[], what: string, all: number, { units }: 
   ]);
 }
 
+function byStreet({ parts: streets, linesNamedByTree }: TownStreets, all: number, page: Page): string[] {
+  const named = streets.map((part) => (part.key === '' ? { ...part, name: 'no street given' } : part));
+  const note = `  ${linesNamedByTree.toLocaleString('en')} lines name no street: theirs is that of the nearest tree.`;
+  return [...parts(named, '', all, page), ...(linesNamedByTree > 0 ? [note] : [])];
+}
+
 /** The half of the trouble in words. */
 export const halfWords = ({ halfM, halfShare }: TownLift, units: Page['units']): string =>
   `half of it lies in ${length(halfM, units)}, ${percent(halfShare)} of all`;
 
 /** A town at a glance: how much, where, what of, because of which trees. */
 export function townReport(
-  { result, lift, materials, cells, cellM, species }: TownSummary,
+  { result, lift, materials, cells, cellM, streets, species }: TownSummary,
   page: Page,
 ): string {
   const { totals } = result;
@@ -82,6 +89,7 @@ export function townReport(
     style.strong(`By square of ${length(cellM, units)} (middle: longitude, latitude)`),
     ...parts(cells, '', all, page),
     '',
+    ...(streets === null ? [] : [style.strong('By street'), ...byStreet(streets, all, page), '']),
     style.strong('By kind of tree'),
     ...table([['  ', 'trees', 'entries', 'of all'], ...trees]),
     '',

@@ -1,10 +1,11 @@
 import { closeSync, openSync, readSync, statSync } from 'node:fs';
 import { crc32 } from 'node:zlib';
-import { modelFingerprint, type SiteReading, type Town } from '@rootreach/core';
+import { type Issue, modelFingerprint, type SiteReading, type Town, type TownBlock } from '@rootreach/core';
+import type { IntakeReport, TakeInOptions } from '@rootreach/intake';
 import { writeWhole } from '../write-output.js';
 
 /** First bytes of a cache file; the number is raised when its contents change their meaning. */
-const MARK = 'rootreach town cache 2\n';
+const MARK = 'rootreach town cache 3\n';
 /** Columns start at such places, so that they can be looked at where they lie. */
 const STEP = 8;
 
@@ -24,6 +25,8 @@ export interface CacheKey {
   readonly model: string;
   readonly asOf: string;
   readonly horizonYears: number | null;
+  /** How tables were read. */
+  readonly intake: TakeInOptions;
   readonly files: readonly { readonly path: string; readonly size: number; readonly changedMs: number }[];
 }
 
@@ -38,31 +41,39 @@ interface Head {
 export interface CachedTown {
   readonly town: Town;
   readonly counts: SiteReading['counts'];
+  readonly issues: readonly Issue[];
+  readonly reports: readonly IntakeReport[];
+  /** Scores of all lines, and what they were made with. */
+  readonly scores: { readonly madeWith: string; readonly block: TownBlock };
 }
 
 /** Long texts are kept as bytes, so that the head stays small. */
 const LONG_TEXT = 10_000;
 
-/** Takes the columns and long texts out of a value. */
+/** Takes the columns and long texts out of a value; what stands in it twice is stored once. */
 function takeApart(value: unknown, columns: Uint8Array[]): unknown {
-  let at = columns.reduce((sum, { byteLength }) => sum + Math.ceil(byteLength / STEP) * STEP, 0);
+  let at = 0;
+  const known = new Map<unknown, Stored>();
   const store = ($column: Stored['$column'], bytes: Uint8Array): Stored => {
     const stored = { $column, at, bytes: bytes.byteLength };
     columns.push(bytes);
     at += Math.ceil(bytes.byteLength / STEP) * STEP;
     return stored;
   };
-  const walk = (one: unknown): unknown => {
+  const column = (one: unknown): Stored | null => {
     if (typeof one === 'string')
-      return one.length > LONG_TEXT ? store('text', Buffer.from(one, 'utf8')) : one;
+      return one.length > LONG_TEXT ? store('text', Buffer.from(one, 'utf8')) : null;
     if (one instanceof ArrayBuffer || one instanceof SharedArrayBuffer)
       return store('bytes', new Uint8Array(one));
-    if (ArrayBuffer.isView(one)) {
-      const { buffer, byteOffset, byteLength } = one;
-      return store(
-        one.constructor.name as keyof typeof TYPES,
-        new Uint8Array(buffer, byteOffset, byteLength),
-      );
+    if (!ArrayBuffer.isView(one)) return null;
+    const { buffer, byteOffset, byteLength } = one;
+    return store(one.constructor.name as keyof typeof TYPES, new Uint8Array(buffer, byteOffset, byteLength));
+  };
+  const walk = (one: unknown): unknown => {
+    const stored = known.get(one) ?? column(one);
+    if (stored !== null) {
+      known.set(one, stored);
+      return stored;
     }
     if (Array.isArray(one)) return one.map(walk);
     if (typeof one === 'object' && one !== null) {
@@ -85,7 +96,7 @@ function readAll(fd: number, into: Uint8Array, from: number): boolean {
 /** What a cache of these files would have to be made from. */
 export function cacheKey(
   files: readonly string[],
-  settings: Pick<CacheKey, 'asOf' | 'horizonYears'>,
+  settings: Pick<CacheKey, 'asOf' | 'horizonYears' | 'intake'>,
 ): CacheKey {
   return {
     model: modelFingerprint(),
@@ -148,15 +159,23 @@ export function readCache(
     if (JSON.stringify(madeFrom) !== JSON.stringify(key)) return null;
     const first = start.byteLength + headBytes;
     let whole = true;
+    const known = new Map<number, unknown>();
     let sum = 0;
-    const columnAt = ({ $column, at, bytes }: Stored): unknown => {
+    const read = ({ $column, at, bytes }: Stored): unknown => {
       const room = new Room(bytes);
-      const read = new Uint8Array(room);
-      whole = readAll(fd, read, first + at) && whole;
-      sum = crc32(read, sum);
+      const filled = new Uint8Array(room);
+      whole = readAll(fd, filled, first + at) && whole;
+      sum = crc32(filled, sum);
       if ($column === 'bytes') return room;
       if ($column === 'text') return Buffer.from(room).toString('utf8');
       return new TYPES[$column](room as ArrayBuffer) as Column;
+    };
+    const columnAt = (stored: Stored): unknown => {
+      // an empty one lies where another does
+      if (stored.bytes === 0) return read(stored);
+      const column = known.get(stored.at) ?? read(stored);
+      known.set(stored.at, column);
+      return column;
     };
     const cached = putTogether(body, columnAt) as CachedTown;
     return whole && sum === check ? cached : null;

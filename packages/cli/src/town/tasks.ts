@@ -1,11 +1,4 @@
-import {
-  buffersOfDrains,
-  buffersOfTrees,
-  type RankOptions,
-  type Town,
-  type TownBlock,
-  townScorer,
-} from '@rootreach/core';
+import { type RankOptions, type Town, type TownBlock, townScorer } from '@rootreach/core';
 import { type PieceToRead, type ReadPiece, readPiece } from './read-piece.js';
 
 /** What a thread can be asked. */
@@ -36,15 +29,16 @@ export function taskRunner(): (task: Task) => Answer {
 /** Buffers of an answer that are handed over rather than copied. */
 export function buffersOf(answer: Answer): ArrayBufferLike[] {
   if (answer === null) return [];
-  if (!('piece' in answer)) {
-    const { line, segment, lengthM, expected, logSd, unsaid, byKind } = answer;
-    return [line, segment, lengthM, expected, logSd, unsaid, byKind].map((column) => column.buffer);
-  }
-  const { trees, drains, grown } = answer.piece;
-  // longitudes and latitudes of the grown trees are columns of their own
-  return [
-    ...buffersOfTrees(trees),
-    ...buffersOfDrains(drains),
-    ...Object.values(grown).map(({ buffer }) => buffer),
-  ];
+  const parts =
+    'piece' in answer
+      ? [
+          answer.piece.trees,
+          answer.piece.trees.streets,
+          answer.piece.drains,
+          answer.piece.drains.streets,
+          answer.piece.grown,
+        ]
+      : [answer];
+  const columns = parts.flatMap((part): unknown[] => Object.values(part)).filter(ArrayBuffer.isView);
+  return [...new Set(columns.map(({ buffer }) => buffer))];
 }

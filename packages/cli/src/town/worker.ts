@@ -6,7 +6,7 @@ const run = taskRunner();
 parentPort?.on('message', ({ id, task }: { readonly id: number; readonly task: Task }) => {
   try {
     const answer = run(task);
-    parentPort?.postMessage({ id, answer }, [...new Set(buffersOf(answer))] as ArrayBuffer[]);
+    parentPort?.postMessage({ id, answer }, buffersOf(answer) as ArrayBuffer[]);
   } catch (error) {
     parentPort?.postMessage({ id, error: error instanceof Error ? error.message : String(error) });
   }

@@ -20,11 +20,11 @@ export function indexFrom(packed: PackedIndex): BoxIndex {
   return { search: (w, s, e, n) => index.search(w, s, e, n).sort((a, b) => a - b) };
 }
 
-/** Squares of half-width `radiusM[i]` metres around positions in degrees. */
+/** Squares of half-width `radiusM(i)` metres around positions in degrees. */
 export function packSquares(
   lons: ArrayLike<number>,
   lats: ArrayLike<number>,
-  radiusM: ArrayLike<number>,
+  radiusM: (i: number) => number,
   room: IndexRoom = ArrayBuffer,
 ): PackedIndex {
   if (lons.length === 0) return null;
@@ -35,8 +35,8 @@ export function packSquares(
     const lat = lats[i] as number;
     // within a hundredth of a degree the scale is the same to 0.04 %: far below what a box must be good for
     if (Math.abs(lat - plane.lat) > 0.01) plane = planeAt(lon, lat);
-    const dLon = (radiusM[i] as number) / plane.metresPerDegreeLon;
-    const dLat = (radiusM[i] as number) / plane.metresPerDegreeLat;
+    const dLon = radiusM(i) / plane.metresPerDegreeLon;
+    const dLat = radiusM(i) / plane.metresPerDegreeLat;
     index.add(lon - dLon, lat - dLat, lon + dLon, lat + dLat);
   }
   index.finish();
@@ -51,7 +51,7 @@ export function packSquares(
 export function indexAround(positions: readonly LonLat[], radiusM: ArrayLike<number>): BoxIndex {
   const lons = positions.map(([lon]) => lon);
   const lats = positions.map(([, lat]) => lat);
-  return indexFrom(packSquares(lons, lats, radiusM));
+  return indexFrom(packSquares(lons, lats, (i) => radiusM[i] as number));
 }
 
 /** Box of a path: [west, south, east, north] in degrees. */

@@ -24,6 +24,8 @@ export interface Tree {
   readonly felledYear: number | null;
   readonly condition: string | null;
   readonly note: string | null;
+  /** Street that it stands in, where it is named. */
+  readonly street?: string;
 }
 
 /** How wet the ground at a line is: dry, often wet, or water standing. */
@@ -58,6 +60,8 @@ export interface Drain {
   readonly carries: 'storm' | 'foul' | null;
   readonly servesM2: number | null;
   readonly wet: Wetness | null;
+  /** Street that it lies in, where it is named. */
+  readonly street?: string;
 }
 
 /** What stands on a line or at its end. */

@@ -106,8 +106,9 @@ function treeFactors(
     fromM,
     toM,
   );
-  const reach = field.reachM[number * field.moments] as number;
-  const tau = regrowthYears(distance, field.spreadMPerYear[number] as number);
+  const pattern = field.pattern[number] as number;
+  const reach = field.reachM[pattern * field.moments] as number;
+  const tau = regrowthYears(distance, field.spreadMPerYear[pattern] as number);
   const since = prepared.clock.sinceDug[0] as number;
   const name = `${treeName(field, number)} (${tree.id})`;
   const vigour = size.row.vigour;

@@ -31,7 +31,7 @@ export function treesLogSd(load: Load, near: NearTrees, field: TreeField): numbe
   let variance = 0;
   for (let i = 0; i < near.count; i++) {
     const share = (load.byTree[i] as number) / load.total;
-    const extra = field.extraLogSd[near.number[i] as number] as number;
+    const extra = field.extraLogSd[field.pattern[near.number[i] as number] as number] as number;
     variance += square(share * extra);
   }
   return Math.sqrt(variance);

@@ -19,12 +19,13 @@ export function lineResult(
   findings: readonly PlacedFinding[],
 ): LineResult {
   const line = context.lines.at(number);
+  const { searchM, pattern } = context.field;
   const near = treesNear(context.field, line);
   const trees = Array.from(near.numbers(), (tree, i) => {
     const { station, distance } = nearestOn(line.polyline, near.x[i] as number, near.y[i] as number);
     return { id: (context.field.trees[tree] as Tree).id, atM: station, distanceM: distance, tree };
   })
-    .filter(({ tree, distanceM }) => distanceM <= (context.field.searchM[tree] as number))
+    .filter(({ tree, distanceM }) => distanceM <= (searchM[pattern[tree] as number] as number))
     .map(({ id, atM, distanceM }) => ({ id, atM, distanceM }))
     .sort((a, b) => a.atM - b.atM);
   return {

@@ -56,13 +56,14 @@ export class NearTrees {
       this.number[i] = t;
       this.x[i] = xOf(line.plane, field.lon[t] as number);
       this.y[i] = yOf(line.plane, field.lat[t] as number);
-      this.search2[i] = (field.searchM[t] as number) ** 2;
-      this.structural2[i] = (field.structuralM[t] as number) ** 2;
-      this.spreadMPerYear[i] = field.spreadMPerYear[t] as number;
-      this.vigour[i] = field.vigour[t] as number;
+      const p = field.pattern[t] as number;
+      this.search2[i] = (field.searchM[p] as number) ** 2;
+      this.structural2[i] = (field.structuralM[p] as number) ** 2;
+      this.spreadMPerYear[i] = field.spreadMPerYear[p] as number;
+      this.vigour[i] = field.vigour[p] as number;
       for (let k = 0; k < moments; k++) {
-        this.decay[i * moments + k] = DECAY / (field.reachM[t * moments + k] as number);
-        this.weight[i * moments + k] = field.weight[t * moments + k] as number;
+        this.decay[i * moments + k] = DECAY / (field.reachM[p * moments + k] as number);
+        this.weight[i * moments + k] = field.weight[p * moments + k] as number;
       }
     }
   }

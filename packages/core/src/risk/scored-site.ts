@@ -16,6 +16,7 @@ import { inWorstTenth, worstTenthFrom } from './worst-tenth.js';
 
 /** On a net too large to sample whole, no more reported segments than this are sampled; else in closed form. */
 const MOST_SAMPLED = 200;
+const BANDS: readonly Band[] = ['leave', 'watch', 'inspect', 'act', 'cannot-say'];
 export const DEFAULT_SEED = 20_240_229;
 
 /** One line in full, with the segments asked for and the trees that bear on them. */
@@ -44,6 +45,8 @@ export class ScoredSite {
   private readonly seed: number;
   /** Rank of every row, made when first asked for. */
   private ranks: Int32Array | null = null;
+  /** Band of every row, by its place among the bands; made when first asked for: sums over a town ask again and again. */
+  private bands: Uint8Array | null = null;
   /** Scores of every segment, a row each. */
   readonly columns: ScoreColumns;
 
@@ -71,7 +74,12 @@ export class ScoredSite {
 
   /** Band of a row of `columns`. */
   bandOf(row: number): Band {
-    return bandOfRow(this.columns, this.troubles, row);
+    if (this.bands === null) {
+      this.bands = new Uint8Array(this.columns.count);
+      for (let i = 0; i < this.bands.length; i++)
+        this.bands[i] = BANDS.indexOf(bandOfRow(this.columns, this.troubles, i));
+    }
+    return BANDS[this.bands[row] as number] as Band;
   }
 
   /** Rows worst first, as many as wanted. */

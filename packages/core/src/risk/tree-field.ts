@@ -1,4 +1,10 @@
-import { type BoxIndex, indexFrom, packSquares } from '../geometry/box-index.js';
+import {
+  type BoxIndex,
+  type IndexRoom,
+  indexFrom,
+  type PackedIndex,
+  packSquares,
+} from '../geometry/box-index.js';
 import type { Site, Tree } from '../model/site.js';
 import { crownRadius as crownOfStem } from '../roots/crown.js';
 import { crownAfter, PLANTED_STEM_M, stemAfter } from '../roots/growth.js';
@@ -11,16 +17,20 @@ import { judgement } from '../tables/judgement.js';
 import type { SpeciesRow } from '../tables/species-row.js';
 import { type Metres, metres } from '../units/quantity.js';
 import type { Horizon } from './horizon.js';
+import { patternsOf, type TreePatterns } from './tree-patterns.js';
 
 /** Beyond 1.6 times the reach less than 1 % of the root curve is left: not looked at. */
 const SEARCH_REACHES = 1.6;
 
-/** What the load of a line asks of trees, as columns; at each moment of the horizon: `[tree * moments + moment]`. */
+/** What the load of a line asks of trees, as columns. */
 export interface GrownTrees {
-  /** Log-sd that a tree's missing inputs add. */
-  readonly extraLogSd: Float64Array;
   readonly lon: Float64Array;
   readonly lat: Float64Array;
+  /** Number of each tree's pattern, by which all columns below go. */
+  readonly pattern: Uint32Array;
+  /** Log-sd that a tree's missing inputs add. */
+  readonly extraLogSd: Float64Array;
+  /** At each moment of the horizon: `[pattern * moments + moment]`. */
   readonly reachM: Float64Array;
   /** Vigour weight x size weight x share of the roots alive. */
   readonly weight: Float64Array;
@@ -55,30 +65,8 @@ function sizeWeight(stemM: number): number {
 const stemSince = (row: SpeciesRow, years: number): Metres =>
   stemAfter(row, metres(PLANTED_STEM_M), Math.max(0, years));
 
-/** Trees of one kind and trunk of which nothing else is known: they grow alike, and a town has a hundred of each. */
-class Twins {
-  private readonly bySpecies = new Map<string, Map<number, number>>();
-
-  /** Number of an earlier tree that is the same but for its place, or null; then this one is remembered. */
-  earlier(tree: Tree, number: number): number | null {
-    const { stemDiameterM, canopyRadiusM, plantedYear, felledYear } = tree;
-    if (stemDiameterM === null || canopyRadiusM !== null || plantedYear !== null || felledYear !== null)
-      return null;
-    let stems = this.bySpecies.get(tree.species.key);
-    if (stems === undefined) {
-      stems = new Map();
-      this.bySpecies.set(tree.species.key, stems);
-    }
-    const found = stems.get(stemDiameterM);
-    if (found === undefined) stems.set(stemDiameterM, number);
-    return found ?? null;
-  }
-}
-
-/** Fills the columns of a field, tree by tree. */
+/** Fills the columns of a field, pattern by pattern. */
 class FieldColumns {
-  readonly lon: Float64Array;
-  readonly lat: Float64Array;
   readonly reachM: Float64Array;
   readonly weight: Float64Array;
   readonly vigour: Uint8Array;
@@ -94,8 +82,6 @@ class FieldColumns {
     private readonly ground: number,
   ) {
     const column = (): Float64Array => new Float64Array(count);
-    this.lon = column();
-    this.lat = column();
     this.reachM = new Float64Array(count * yearsAhead.length);
     this.weight = new Float64Array(count * yearsAhead.length);
     this.vigour = new Uint8Array(count);
@@ -103,21 +89,6 @@ class FieldColumns {
     this.spreadMPerYear = column();
     this.searchM = column();
     this.extraLogSd = column();
-  }
-
-  place(i: number, tree: Tree): void {
-    this.lon[i] = tree.position[0];
-    this.lat[i] = tree.position[1];
-  }
-
-  copy(i: number, from: number): void {
-    const moments = this.yearsAhead.length;
-    this.reachM.copyWithin(i * moments, from * moments, (from + 1) * moments);
-    this.weight.copyWithin(i * moments, from * moments, (from + 1) * moments);
-    this.vigour[i] = this.vigour[from] as number;
-    for (const column of [this.structuralM, this.spreadMPerYear, this.searchM, this.extraLogSd]) {
-      column[i] = column[from] as number;
-    }
   }
 
   grow(i: number, tree: Tree, size: TreeSize): void {
@@ -144,24 +115,39 @@ class FieldColumns {
   }
 }
 
-/** Trees grown to every moment of the horizon. */
+/**
+ * Trees grown to every moment of the horizon.
+ * @param patterns Of the same trees.
+ */
 export function growTrees(
   trees: readonly Tree[],
+  patterns: TreePatterns,
   soil: Site['soil'],
   nowYear: number,
   horizon: Horizon,
 ): GrownTrees {
-  const columns = new FieldColumns(trees.length, nowYear, horizon.yearsAhead, soilFactor(soil));
-  const twins = new Twins();
-  trees.forEach((tree, i) => {
-    columns.place(i, tree);
-    const twin = twins.earlier(tree, i);
-    if (twin === null) columns.grow(i, tree, treeSize(tree, nowYear));
-    else columns.copy(i, twin);
+  const columns = new FieldColumns(patterns.first.length, nowYear, horizon.yearsAhead, soilFactor(soil));
+  patterns.first.forEach((tree, i) => {
+    columns.grow(i, tree, treeSize(tree, nowYear));
   });
-  const { lon, lat, reachM, weight, vigour, structuralM, spreadMPerYear, searchM, extraLogSd } = columns;
-  return { lon, lat, reachM, weight, vigour, structuralM, spreadMPerYear, searchM, extraLogSd };
+  const { reachM, weight, vigour, structuralM, spreadMPerYear, searchM, extraLogSd } = columns;
+  return {
+    lon: Float64Array.from(trees, ({ position }) => position[0]),
+    lat: Float64Array.from(trees, ({ position }) => position[1]),
+    pattern: patterns.of,
+    reachM,
+    weight,
+    vigour,
+    structuralM,
+    spreadMPerYear,
+    searchM,
+    extraLogSd,
+  };
 }
+
+/** Index over the squares in which trees are looked for. */
+export const packSearch = ({ lon, lat, pattern, searchM }: GrownTrees, room?: IndexRoom): PackedIndex =>
+  packSquares(lon, lat, (tree) => searchM[pattern[tree] as number] as number, room);
 
 /** A field from trees that were grown before. */
 export function fieldFrom(
@@ -182,7 +168,7 @@ export function fieldFrom(
 
 /** Trees grown to every moment of the horizon and put into an index. */
 export function treeFieldOf(site: Site, nowYear: number, horizon: Horizon): TreeField {
-  const grown = growTrees(site.trees, site.soil, nowYear, horizon);
-  const index = indexFrom(packSquares(grown.lon, grown.lat, grown.searchM));
+  const grown = growTrees(site.trees, patternsOf(site.trees), site.soil, nowYear, horizon);
+  const index = indexFrom(packSearch(grown));
   return fieldFrom(site.trees, grown, index, nowYear, horizon);
 }

@@ -32,8 +32,7 @@ export function zonesOfTree({ field, site }: RiskContext, i: number): TreeZones 
 
 /** Numbers of the trees that a ranking describes: all, or in a town those that bear on a reported segment. */
 export function treesToDescribe({ field }: RiskContext, segments: readonly SegmentResult[]): number[] {
-  const all = Array.from({ length: field.trees.length }, (_, i) => i);
-  if (all.length <= MOST_TREES) return all;
+  if (field.trees.length <= MOST_TREES) return Array.from(field.trees, (_, i) => i);
   const found = new Set<number>();
   for (const { trees, geometry } of segments) {
     const bearing = new Set(trees.map(({ id }) => id));

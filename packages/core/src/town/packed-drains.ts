@@ -1,4 +1,5 @@
 import type { Drain, LonLat } from '../model/site.js';
+import { joinStreets, type Streets, streetAt, streetsOf } from './streets.js';
 import { TextReader, type Texts, textsOf } from './texts.js';
 
 /** The numbers that a line may have, NaN where not given. */
@@ -40,11 +41,8 @@ export interface PackedDrains {
   readonly ids: Texts;
   /** Names; empty for none. */
   readonly names: Texts;
+  readonly streets: Streets;
 }
-
-/** Buffers of the columns, to be handed over without copying. */
-export const buffersOfDrains = (d: PackedDrains): ArrayBufferLike[] =>
-  [d.points, d.ends, d.feature, d.kind, d.numbers].map((column) => column.buffer);
 
 export function packDrains(drains: readonly Drain[]): PackedDrains {
   const ends = new Uint32Array(drains.length);
@@ -102,6 +100,7 @@ export function packDrains(drains: readonly Drain[]): PackedDrains {
     numbers,
     ids: textsOf(drains.map(({ id }) => id)),
     names: textsOf(drains.map(({ name }) => name ?? '')),
+    streets: streetsOf(drains),
   };
 }
 
@@ -149,6 +148,10 @@ export function joinDrains(
     numbers,
     ids: pieces.map((piece) => piece.ids),
     names: pieces.map((piece) => piece.names),
+    streets: joinStreets(
+      pieces.map((piece) => piece.streets),
+      room,
+    ),
   };
 }
 
@@ -166,6 +169,19 @@ export function pathIn({ points, ends }: Pick<TownDrains, 'points' | 'ends'>, i:
   ]);
 }
 
+/** The middle one of the points of a line. */
+export function middleIn({ points, ends }: Pick<TownDrains, 'points' | 'ends'>, i: number): LonLat {
+  const from = i === 0 ? 0 : (ends[i - 1] as number);
+  const middle = from + Math.floor(((ends[i] as number) - from) / 2);
+  return [points[2 * middle] as number, points[2 * middle + 1] as number];
+}
+
+/** Reads the ids of lines alone. */
+export function drainIds({ ids }: TownDrains): (index: number) => string {
+  const reader = new TextReader(ids);
+  return (i) => reader.at(i);
+}
+
 /** Makes one line from the columns. */
 export function drainReader(drains: TownDrains): (index: number) => Drain {
   const ids = new TextReader(drains.ids);
@@ -178,6 +194,7 @@ export function drainReader(drains: TownDrains): (index: number) => Drain {
       return Number.isNaN(value) ? null : value;
     };
     const name = names.at(i);
+    const street = streetAt(drains.streets, i);
     return {
       id: ids.at(i),
       origin: { file, index: drains.feature[i] as number },
@@ -193,6 +210,7 @@ export function drainReader(drains: TownDrains): (index: number) => Drain {
       dugYear: number('dugYear'),
       cutYear: number('cutYear'),
       servesM2: number('servesM2'),
+      ...(street === undefined ? {} : { street }),
     };
   };
 }

@@ -1,4 +1,4 @@
-import { type IndexRoom, packSquares } from '../geometry/box-index.js';
+import type { IndexRoom } from '../geometry/box-index.js';
 import { packNet } from '../line/snap.js';
 import type { Site } from '../model/site.js';
 import type { MadeBefore, RankOptions } from '../risk/context.js';
@@ -6,8 +6,10 @@ import { horizonOf } from '../risk/horizon.js';
 import { type ScoreColumns, scoreLines } from '../risk/score-all.js';
 import { ScoredSite } from '../risk/scored-site.js';
 import { seenContextOf } from '../risk/seen-context.js';
-import { type GrownTrees, growTrees } from '../risk/tree-field.js';
+import { type GrownTrees, growTrees, packSearch } from '../risk/tree-field.js';
+import { patternsOf } from '../risk/tree-patterns.js';
 import { yearOf } from '../units/calendar.js';
+import { joinColumns } from './columns.js';
 import { lazyList } from './lazy-list.js';
 import {
   drainReader,
@@ -63,41 +65,38 @@ function growthOf({
  */
 export function packPiece(site: Site, options: GrowOptions): TownPiece {
   const { trees, drains, ...few } = site;
-  return {
-    few,
-    trees: packTrees(trees),
-    grown: growTrees(trees, site.soil, ...growthOf(options)),
-    drains: packDrains(drains),
-  };
+  const patterns = patternsOf(trees);
+  const grown = growTrees(trees, patterns, site.soil, ...growthOf(options));
+  return { few, trees: packTrees(trees, patterns, grown), grown, drains: packDrains(drains) };
 }
 
-function joinGrown(pieces: readonly GrownTrees[], count: number, Room: IndexRoom): GrownTrees {
-  const column = (name: Exclude<keyof GrownTrees, 'vigour'>): Float64Array => {
-    const length = pieces.reduce((sum, piece) => sum + piece[name].length, 0);
-    const whole = new Float64Array(new Room(8 * length));
-    let at = 0;
-    for (const piece of pieces) {
-      whole.set(piece[name], at);
-      at += piece[name].length;
-    }
-    return whole;
-  };
-  const vigour = new Uint8Array(new Room(count));
-  let at = 0;
-  for (const piece of pieces) {
-    vigour.set(piece.vigour, at);
-    at += piece.vigour.length;
-  }
+/** @param trees The same trees, put together: places and patterns are theirs. */
+function joinGrown(
+  pieces: readonly GrownTrees[],
+  { lon, lat, pattern }: TownTrees,
+  room: (bytes: number) => ArrayBufferLike,
+): GrownTrees {
+  const floats = (name: 'reachM' | 'weight' | 'structuralM' | 'spreadMPerYear' | 'searchM' | 'extraLogSd') =>
+    joinColumns(
+      pieces,
+      (piece) => piece[name],
+      (length) => new Float64Array(room(8 * length)),
+    );
   return {
-    lon: column('lon'),
-    lat: column('lat'),
-    reachM: column('reachM'),
-    weight: column('weight'),
-    vigour,
-    structuralM: column('structuralM'),
-    spreadMPerYear: column('spreadMPerYear'),
-    searchM: column('searchM'),
-    extraLogSd: column('extraLogSd'),
+    lon,
+    lat,
+    pattern,
+    reachM: floats('reachM'),
+    weight: floats('weight'),
+    vigour: joinColumns(
+      pieces,
+      (piece) => piece.vigour,
+      (length) => new Uint8Array(room(length)),
+    ),
+    structuralM: floats('structuralM'),
+    spreadMPerYear: floats('spreadMPerYear'),
+    searchM: floats('searchM'),
+    extraLogSd: floats('extraLogSd'),
   };
 }
 
@@ -138,8 +137,8 @@ export function joinTown(pieces: readonly TownPiece[], Room: IndexRoom = ArrayBu
   );
   const grown = joinGrown(
     pieces.map((piece) => piece.grown),
-    trees.count,
-    Room,
+    trees,
+    room,
   );
   const paths = lazyList(drains.count, (i) => pathIn(drains, i));
   const treeIds = uniqueIds(trees.ids);
@@ -151,7 +150,7 @@ export function joinTown(pieces: readonly TownPiece[], Room: IndexRoom = ArrayBu
     renamed: [...treeIds.renamed, ...drainIds.renamed],
     made: {
       grown,
-      treeIndex: packSquares(grown.lon, grown.lat, grown.searchM, Room),
+      treeIndex: packSearch(grown, Room),
       lineIndex: packNet(paths, Room),
     },
   };
@@ -186,13 +185,16 @@ export const treeKinds = ({ trees }: Town): readonly string[] =>
 export function townScorer(town: Town, options: RankOptions): (from: number, to: number) => TownBlock {
   const { context } = seenContextOf(siteOfTown(town), options, town.made);
   const numberOf = new Map(treeKinds(town).map((key, i) => [key, i]));
-  const kindOfName = Int32Array.from(town.trees.names, ({ key }) => numberOf.get(key) as number);
-  const { species } = town.trees;
+  const { species, names, pattern } = town.trees;
+  const kindOfPattern = Int32Array.from(
+    species,
+    (name) => numberOf.get(names[name]?.key as string) as number,
+  );
   return (from, to) => {
     const byKind = new Float64Array(numberOf.size);
     const scores = scoreLines(context, from, to, ({ near }, load) => {
       for (let t = 0; t < near.count; t++) {
-        const kind = kindOfName[species[near.number[t] as number] as number] as number;
+        const kind = kindOfPattern[pattern[near.number[t] as number] as number] as number;
         byKind[kind] = (byKind[kind] as number) + (load.byTree[t] as number);
       }
     });
@@ -201,30 +203,44 @@ export function townScorer(town: Town, options: RankOptions): (from: number, to:
 }
 
 /**
- * The town scored, from the scores of its blocks of lines in their order.
+ * The town scored, from the scores of all its lines.
  * @param town as joined.
  * @param options as for `rank`; date and horizon as the pieces were packed with.
- * @param blocks of all lines, in their order.
+ * @param columns as `joinBlocks` gives them.
  */
-export function scoredTown(town: Town, options: RankOptions, blocks: readonly ScoreColumns[]): ScoredSite {
-  return new ScoredSite(siteOfTown(town), options, { made: town.made, columns: joinScores(blocks) });
-}
+export const scoredTown = (town: Town, options: RankOptions, columns: TownBlock): ScoredSite =>
+  new ScoredSite(siteOfTown(town), options, { made: town.made, columns });
 
-/** Columns of blocks, one after the other. */
-function joinScores(blocks: readonly ScoreColumns[]): ScoreColumns {
-  const count = blocks.reduce((sum, block) => sum + block.count, 0);
-  const whole = {
-    line: new Int32Array(count),
-    segment: new Int32Array(count),
-    lengthM: new Float64Array(count),
-    expected: new Float64Array(count),
-    logSd: new Float64Array(count),
-    unsaid: new Uint8Array(count),
+/** Blocks of lines put together in their order. */
+export function joinBlocks(blocks: readonly TownBlock[]): TownBlock {
+  const int = (name: 'line' | 'segment') =>
+    joinColumns(
+      blocks,
+      (block) => block[name],
+      (length) => new Int32Array(length),
+    );
+  const float = (name: 'lengthM' | 'expected' | 'logSd') =>
+    joinColumns(
+      blocks,
+      (block) => block[name],
+      (length) => new Float64Array(length),
+    );
+  const byKind = new Float64Array(blocks[0]?.byKind.length ?? 0);
+  for (const block of blocks)
+    for (const [i, sum] of block.byKind.entries()) byKind[i] = (byKind[i] as number) + sum;
+  return {
+    count: blocks.reduce((sum, block) => sum + block.count, 0),
+    line: int('line'),
+    segment: int('segment'),
+    lengthM: float('lengthM'),
+    expected: float('expected'),
+    logSd: float('logSd'),
+    unsaid: joinColumns(
+      blocks,
+      (block) => block.unsaid,
+      (length) => new Uint8Array(length),
+    ),
+    issues: blocks.flatMap((block) => block.issues),
+    byKind,
   };
-  let at = 0;
-  for (const block of blocks) {
-    for (const name of Object.keys(whole) as (keyof typeof whole)[]) whole[name].set(block[name], at);
-    at += block.count;
-  }
-  return { count, ...whole, issues: blocks.flatMap((block) => block.issues) };
 }

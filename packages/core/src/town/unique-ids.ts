@@ -1,23 +1,29 @@
 import { TextReader, type Texts, textsOf } from './texts.js';
 
-/** Two halves of a 53-bit number made of a text: equal texts give equal numbers, others hardly ever. */
-function hashOf(text: string): number {
-  let a = 0x811c9dc5;
-  let b = 0x9747b28c;
-  for (let i = 0; i < text.length; i++) {
-    const code = text.charCodeAt(i);
-    a = Math.imul(a ^ code, 0x01000193);
-    b = Math.imul(b ^ code, 0x85ebca6b) ^ (b >>> 13);
+/** Number of each text, 53 bits made in two halves: equal texts give equal numbers, others hardly ever. */
+function hashesOf(columns: readonly Texts[]): Float64Array {
+  const hashes = new Float64Array(columns.reduce((sum, { count }) => sum + count, 0));
+  let at = 0;
+  for (const { joined, count } of columns) {
+    let [a, b] = [0x811c9dc5, 0x9747b28c];
+    for (let i = 0; count > 0 && i <= joined.length; i++) {
+      // the mark between two texts is 0, and no letter of an id
+      const code = i < joined.length ? joined.charCodeAt(i) : 0;
+      if (code === 0) {
+        hashes[at++] = (a >>> 0) * 0x200000 + (b >>> 11);
+        [a, b] = [0x811c9dc5, 0x9747b28c];
+      } else {
+        a = Math.imul(a ^ code, 0x01000193);
+        b = Math.imul(b ^ code, 0x85ebca6b) ^ (b >>> 13);
+      }
+    }
   }
-  return (a >>> 0) * 0x200000 + (b >>> 11);
+  return hashes;
 }
 
 function hasTwins(columns: readonly Texts[]): boolean {
-  const reader = new TextReader(columns);
-  const count = columns.reduce((sum, column) => sum + column.count, 0);
-  const hashes = Float64Array.from({ length: count }, (_, i) => hashOf(reader.at(i))).sort();
-  for (let i = 1; i < count; i++) if (hashes[i] === hashes[i - 1]) return true;
-  return false;
+  const hashes = hashesOf(columns).sort();
+  return hashes.some((hash, i) => i > 0 && hash === hashes[i - 1]);
 }
 
 /** Ids of pieces that were read apart, each its own over all of them; the later one gets a number. */

@@ -64,6 +64,7 @@ export function buildDrain(
   resolve: (text: string | null) => MaterialMatch,
 ): Drain {
   const material = materialOf(reader, resolve);
+  const street = reader.text('street');
   return {
     id,
     origin,
@@ -87,6 +88,7 @@ export function buildDrain(
     carries: reader.text('carries') as Drain['carries'],
     servesM2: reader.quantity(quantities.serves),
     wet: reader.text('wet') as Drain['wet'],
+    ...(street === null ? {} : { street }),
   };
 }
 

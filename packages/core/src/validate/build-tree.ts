@@ -83,6 +83,7 @@ export function buildTree(
     reader.report('warning', { code: 'not-a-live-tree', text: gone }, 'properties');
     return null;
   }
+  const street = reader.text('street');
   return {
     id,
     position,
@@ -94,5 +95,6 @@ export function buildTree(
     felledYear,
     condition: status,
     note: reader.text('note'),
+    ...(street === null ? {} : { street }),
   };
 }

@@ -19,6 +19,7 @@ const TEXT_KEYS = new Set([
   'material',
   'condition',
   'note',
+  'street',
   'drain',
   'from',
   'installed',

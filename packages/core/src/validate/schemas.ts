@@ -28,6 +28,7 @@ const tree = z.looseObject({
   species: text,
   condition: text,
   note: text,
+  street: idText,
   planted: date,
   felled: date,
   ...each(quantities.dbh, positive),
@@ -40,6 +41,7 @@ const tree = z.looseObject({
 const drain = z.looseObject({
   id: idText,
   name: text,
+  street: idText,
   material: text,
   perforated: flag,
   wrapped: flag,

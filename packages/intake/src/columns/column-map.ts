@@ -13,7 +13,8 @@ export type TreeField =
   | 'canopyRadius'
   | 'height'
   | 'condition'
-  | 'planted';
+  | 'planted'
+  | 'street';
 /** What a column of a pipe table can mean. */
 export type DrainField =
   | 'id'

@@ -1,5 +1,39 @@
 import type { DrainField, TreeField } from './column-map.js';
 
+/** The street itself before the address that it stands in; Italian and Portuguese too. */
+const streetNames = [
+  'street',
+  'street name',
+  'on street',
+  'st name',
+  'road',
+  'road name',
+  'strasse',
+  'strassenname',
+  'rue',
+  'nom rue',
+  'voie',
+  'nom voie',
+  'calle',
+  'nombre calle',
+  'via',
+  'nome via',
+  'rua',
+  'straat',
+  'straatnaam',
+  'address',
+  'street address',
+  'site address',
+  'full address',
+  'location address',
+  'adresse',
+  'anschrift',
+  'direccion',
+  'domicilio',
+  'indirizzo',
+  'adres',
+] as const;
+
 /**
  * Names that columns have in public inventories, as plain words without accents: English, German, French, Spanish,
  * Dutch. The earlier a name stands, the surer it is.
@@ -172,6 +206,7 @@ export const treeFieldNames: Readonly<Record<TreeField, readonly string[]>> = {
     'baumnummer',
     'baum nr',
   ],
+  street: streetNames,
 };
 
 /** Names that columns have in public pipe networks, as plain words. The earlier a name stands, the surer it is. */
@@ -244,7 +279,7 @@ export const drainFieldNames: Readonly<Record<DrainField, readonly string[]>> = 
     'etat',
   ],
   carries: ['system type', 'water type', 'sewer type', 'carries', 'effluent', 'type', 'service'],
-  street: ['street', 'street name', 'road', 'road name', 'strasse', 'rue', 'calle', 'straat'],
+  street: streetNames,
   name: ['name', 'pipe name', 'line name', 'label'],
   id: [
     'pipe id',

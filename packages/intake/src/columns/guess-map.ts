@@ -26,6 +26,7 @@ export interface GuessedMap {
 export const SAMPLE_ROWS = 2000;
 
 const SIZES: readonly Field[] = ['trunk', 'girth', 'canopyDiameter', 'canopyRadius', 'height'];
+const NAMES: readonly Field[] = ['species', 'common', 'genus', 'material', 'street'];
 /** A height or crown above this is more likely feet than metres (judgement: one street tree in twenty). */
 const TALL_M = 32;
 const WIDE_M = 24;
@@ -61,8 +62,7 @@ function unitOf(
 function fits(field: Field, values: readonly unknown[]): boolean {
   const sizes = shareOf(values, (value) => sizeOf(value) !== null);
   if (SIZES.includes(field)) return values.length === 0 || sizes > 0.5;
-  if (field === 'species' || field === 'common' || field === 'genus' || field === 'material')
-    return sizes < 0.5;
+  if (NAMES.includes(field)) return sizes < 0.5;
   return true;
 }
 

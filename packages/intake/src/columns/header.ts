@@ -15,6 +15,7 @@ export function headerOf(column: string): Header {
     .normalize('NFD')
     .replace(/\p{M}/gu, '')
     .toLowerCase()
+    .replaceAll('ß', 'ss')
     .replace(/[^a-z0-9"]+/g, ' ')
     .trim()
     .split(' ');

@@ -1,5 +1,6 @@
 import type { Geometry } from 'geojson';
-import type { Format, RawRow, RawTable } from '../take/raw-table.js';
+import type { Format, RawRecord, RawRow, RawTable } from '../take/raw-table.js';
+import type { TextPieces } from './text-pieces.js';
 
 /** Record separator of RFC 8142. */
 const RECORD = String.fromCharCode(0x1e);
@@ -26,9 +27,12 @@ export function rowOfFeature(value: unknown): RawRow | null {
 }
 
 /** Columns in the order in which they first turn up. */
-export function columnsOf(rows: readonly RawRow[]): string[] {
+export function columnsOf(records: Iterable<RawRecord>): string[] {
   const columns = new Set<string>();
-  for (const { properties } of rows) for (const name in properties) columns.add(name);
+  for (const record of records) {
+    if ('broken' in record) continue;
+    for (const name in record.properties) columns.add(name);
+  }
   return [...columns];
 }
 
@@ -38,34 +42,68 @@ function crsOf(root: Json): string | null {
   return typeof name === 'string' ? name : null;
 }
 
+const featuresIn = (root: unknown): unknown[] =>
+  isObject(root) && Array.isArray(root['features']) ? root['features'] : [root];
+
+const recordOf = (value: unknown): RawRecord => rowOfFeature(value) ?? { broken: 'not a feature' };
+
 /** Rows of parsed GeoJSON; what is no feature is counted as broken. */
 export function featureTable(file: string, format: Format, root: unknown): RawTable {
-  const list = isObject(root) && Array.isArray(root['features']) ? (root['features'] as unknown[]) : [root];
-  const rows: RawRow[] = [];
-  const broken: { row: number; why: string }[] = [];
-  list.forEach((value, index) => {
-    const row = rowOfFeature(value);
-    if (row) rows.push(row);
-    else broken.push({ row: index + 1, why: 'not a feature' });
-  });
-  return { file, format, columns: columnsOf(rows), rows, crs: isObject(root) ? crsOf(root) : null, broken };
+  const records = featuresIn(root).map(recordOf);
+  return { file, format, columns: columnsOf(records), records, crs: isObject(root) ? crsOf(root) : null };
+}
+
+/**
+ * Rows of a collection that comes as several, each whole in itself.
+ * @throws SyntaxError where one of them is not JSON.
+ */
+export function collectionsTable(file: string, collections: TextPieces): RawTable {
+  const columns = new Set<string>();
+  let crs: string | null = null;
+  for (const text of collections()) {
+    const part = featureTable(file, 'geojson', JSON.parse(text));
+    for (const name of part.columns) columns.add(name);
+    crs ??= part.crs;
+  }
+  function* records(): Iterable<RawRecord> {
+    for (const text of collections()) yield* featuresIn(JSON.parse(text)).map(recordOf);
+  }
+  return {
+    file,
+    format: 'geojson',
+    columns: [...columns],
+    records: { [Symbol.iterator]: () => records()[Symbol.iterator]() },
+    crs,
+  };
+}
+
+function* linesOf(pieces: Iterable<string>): Iterable<string> {
+  let rest = '';
+  for (const piece of pieces) {
+    rest += piece;
+    if (!piece.includes('\n')) continue;
+    const lines = rest.split('\n');
+    rest = lines.pop() as string;
+    yield* lines;
+  }
+  yield rest;
 }
 
 /** One feature a line, with or without the record separator of RFC 8142. */
-export function lineTable(file: string, text: string): RawTable {
-  const rows: RawRow[] = [];
-  const broken: { row: number; why: string }[] = [];
-  text.split('\n').forEach((line, index) => {
-    const plain = line.replaceAll(RECORD, '').replace('\uFEFF', '').trim();
-    if (plain === '') return;
-    let row: RawRow | null = null;
-    try {
-      row = rowOfFeature(JSON.parse(plain));
-    } catch {
-      // said below
+export function lineTable(file: string, pieces: TextPieces): RawTable {
+  function* all(): Iterable<RawRecord> {
+    for (const line of linesOf(pieces())) {
+      const plain = line.replaceAll(RECORD, '').replace('\uFEFF', '').trim();
+      if (plain === '') continue;
+      let row: RawRow | null = null;
+      try {
+        row = rowOfFeature(JSON.parse(plain));
+      } catch {
+        // said below
+      }
+      yield row ?? { broken: 'not a feature on one line' };
     }
-    if (row) rows.push(row);
-    else broken.push({ row: index + 1, why: 'not a feature on one line' });
-  });
-  return { file, format: 'ndjson', columns: columnsOf(rows), rows, crs: null, broken };
+  }
+  const records = { [Symbol.iterator]: () => all()[Symbol.iterator]() };
+  return { file, format: 'ndjson', columns: columnsOf(records), records, crs: null };
 }

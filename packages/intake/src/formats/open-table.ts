@@ -36,8 +36,10 @@ function jsonTable(name: string, text: string): RawTable {
   try {
     return featureTable(name, 'geojson', JSON.parse(text.replace(/^\uFEFF/, '')));
   } catch {
-    const lines = lineTable(name, text);
-    if (lines.rows.length > 0 && lines.rows.length >= lines.broken.length) return lines;
+    const lines = lineTable(name, () => [text]);
+    const records = [...lines.records];
+    const broken = records.filter((record) => 'broken' in record).length;
+    if (broken < records.length && 2 * broken <= records.length) return lines;
     throw new Unreadable('not JSON, and not one feature a line');
   }
 }
@@ -63,6 +65,32 @@ async function packedTables({ name, bytes }: SourceFile): Promise<RawTable[]> {
   return tables.flat();
 }
 
+/** How a file that is no archive is written, by its ending and by how it begins. */
+export function contentOf(
+  name: string,
+  head: () => string,
+): 'shape' | 'kml' | 'gpx' | 'json' | 'lines' | 'csv' {
+  switch (ending(name)) {
+    case 'shp':
+    case 'dbf':
+      return 'shape';
+    case 'kml':
+      return 'kml';
+    case 'gpx':
+      return 'gpx';
+    case 'geojson':
+    case 'json':
+      return 'json';
+    case 'ndjson':
+    case 'geojsonl':
+    case 'geojsons':
+    case 'jsonl':
+      return 'lines';
+    default:
+      return startsObject(head()) ? 'json' : 'csv';
+  }
+}
+
 /**
  * Takes a file apart into rows, by its ending and by what is in it.
  * @throws Unreadable where it is none of CSV, GeoJSON, one feature a line, zipped shapefile, KML, KMZ, GPX.
@@ -70,24 +98,19 @@ async function packedTables({ name, bytes }: SourceFile): Promise<RawTable[]> {
 export async function openTables(source: SourceFile): Promise<RawTable[]> {
   const { name, bytes } = source;
   if (isArchive(bytes)) return packedTables(source);
-  if (ending(name) === 'shp' || ending(name) === 'dbf') {
-    throw new Unreadable('a shapefile is several files: zip its .shp, .dbf and .prj together');
-  }
   const text = textOf(bytes);
-  switch (ending(name)) {
+  switch (contentOf(name, () => text)) {
+    case 'shape':
+      throw new Unreadable('a shapefile is several files: zip its .shp, .dbf and .prj together');
     case 'kml':
       return [await kmlTable(name, text)];
     case 'gpx':
       return [await gpxTable(name, text)];
-    case 'geojson':
     case 'json':
       return [jsonTable(name, text)];
-    case 'ndjson':
-    case 'geojsonl':
-    case 'geojsons':
-    case 'jsonl':
-      return [lineTable(name, text)];
-    default:
-      return [startsObject(text) ? jsonTable(name, text) : csvTable(name, text)];
+    case 'lines':
+      return [lineTable(name, () => [text])];
+    case 'csv':
+      return [csvTable(name, () => [text])];
   }
 }

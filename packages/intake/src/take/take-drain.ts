@@ -2,6 +2,7 @@ import type { ColumnMap, DrainField } from '../columns/column-map.js';
 import { isMissing, isNoSize } from '../values/missing.js';
 import { pipeSizeOf } from '../values/pipe-size.js';
 import { sizeOf } from '../values/size.js';
+import { streetOf } from '../values/street.js';
 import { METRES } from '../values/units.js';
 import { whenOf } from '../values/when.js';
 import type { Tally } from './intake-report.js';
@@ -78,6 +79,7 @@ export class DrainReader {
     if (material === undefined) this.tally.add('material-missing', number);
     const name = this.text(row, 'name');
     const carries = this.text(row, 'carries');
+    const street = this.text(row, 'street');
     return {
       kind: 'drain',
       ...(name === undefined ? {} : { name }),
@@ -86,7 +88,7 @@ export class DrainReader {
       ...this.installed(row, number),
       ...this.depth(row),
       ...(carries !== undefined && FOUL.test(carries) ? { carries: 'foul' } : {}),
-      ...(this.text(row, 'street') === undefined ? {} : { street: this.text(row, 'street') }),
+      ...(street === undefined ? {} : { street: streetOf(street) }),
     };
   }
 }

@@ -1,9 +1,11 @@
 import type { TextInput } from '@rootreach/core';
+import type { Feature } from 'geojson';
 import type { ColumnMap } from '../columns/column-map.js';
-import { type GuessedMap, guessMap } from '../columns/guess-map.js';
+import { type GuessedMap, guessMap, SAMPLE_ROWS } from '../columns/guess-map.js';
+import { openPieces, type PiecedFile } from '../formats/open-pieces.js';
 import { openTables, type SourceFile } from '../formats/open-table.js';
 import type { IntakeReport } from './intake-report.js';
-import type { RawTable } from './raw-table.js';
+import { firstRows, type RawTable } from './raw-table.js';
 import { Taker } from './taker.js';
 
 /** What is told of a file, so that it need not be guessed. */
@@ -22,26 +24,40 @@ export interface TakenIn {
 }
 
 /** How a table's columns are to be read: as told, else as guessed. */
-export function mapFor(
-  table: Pick<RawTable, 'rows' | 'columns' | 'crs'>,
-  options: TakeInOptions,
-): GuessedMap {
+function mapFor(table: RawTable, options: TakeInOptions): GuessedMap {
   const crs = options.crs ?? table.crs;
-  if (options.map === undefined) return guessMap(table.rows, table.columns, crs);
+  if (options.map === undefined) return guessMap(firstRows(table, SAMPLE_ROWS), table.columns, crs);
   const map = options.crs === undefined ? options.map : { ...options.map, crs: options.crs };
   return { map, guesses: [{ what: 'kind', taken: map.what, why: 'the column map', sure: true }] };
 }
 
-function takeTable(table: RawTable, options: TakeInOptions): TakenIn {
+/** A table being taken in, row by row. */
+interface Taking {
+  readonly features: Iterable<Feature>;
+  /** What became of the rows so far. */
+  readonly report: () => IntakeReport;
+  readonly map: ColumnMap;
+}
+
+function taking(table: RawTable, options: TakeInOptions): Taking {
   const guessed = mapFor(table, options);
   const taker = new Taker(table.file, table.format, guessed);
-  for (const { row, why } of table.broken) taker.broken(row, why);
-  const features = table.rows.flatMap((row) => taker.take(row));
-  return {
-    input: { name: table.file, text: JSON.stringify({ type: 'FeatureCollection', features }) },
-    report: taker.report(),
-    map: guessed.map,
-  };
+  function* features(): Iterable<Feature> {
+    for (const record of table.records) {
+      if ('broken' in record) taker.broken(record.broken);
+      else yield* taker.take(record);
+    }
+  }
+  return { features: features(), report: () => taker.report(), map: guessed.map };
+}
+
+const collection = (features: readonly Feature[]): string =>
+  JSON.stringify({ type: 'FeatureCollection', features });
+
+function takeTable(table: RawTable, options: TakeInOptions): TakenIn {
+  const { features, report, map } = taking(table, options);
+  const text = collection([...features]);
+  return { input: { name: table.file, text }, report: report(), map };
 }
 
 /**
@@ -53,6 +69,40 @@ function takeTable(table: RawTable, options: TakeInOptions): TakenIn {
 export async function takeIn(source: SourceFile, options: TakeInOptions = {}): Promise<TakenIn[]> {
   const tables = await openTables(source);
   return tables.map((table) => takeTable(table, options));
+}
+
+/** A file taken in piece by piece. */
+export interface TakenInPieces {
+  /** GeoJSON of some features each; to be walked over once. */
+  readonly texts: Iterable<string>;
+  /** What became of the rows that the texts were made of so far. */
+  readonly report: () => IntakeReport;
+  readonly map: ColumnMap;
+}
+
+/** Features of one text: its numbers are cleared up cheaply where it is read. */
+const FEATURES_AT_ONCE = 5000;
+
+/**
+ * Takes in a file too large to be held as a whole. The features are those of `takeIn`.
+ * @returns null where the format must be read whole: archives, KML, GPX.
+ * @throws SyntaxError where a part of a GeoJSON file is not JSON.
+ */
+export function takeInPieces(file: PiecedFile, options: TakeInOptions = {}): TakenInPieces | null {
+  const table = openPieces(file);
+  if (table === null) return null;
+  const { features, report, map } = taking(table, options);
+  function* texts(): Iterable<string> {
+    let some: Feature[] = [];
+    for (const feature of features) {
+      some.push(feature);
+      if (some.length < FEATURES_AT_ONCE) continue;
+      yield collection(some);
+      some = [];
+    }
+    if (some.length > 0) yield collection(some);
+  }
+  return { texts: texts(), report, map };
 }
 
 /**

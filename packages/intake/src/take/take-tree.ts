@@ -2,6 +2,7 @@ import { isNotALiveTree } from '@rootreach/core';
 import type { ColumnMap, TreeField } from '../columns/column-map.js';
 import { isMissing, isNoSize } from '../values/missing.js';
 import { isClass, metresOf, sizeOf } from '../values/size.js';
+import { streetOf } from '../values/street.js';
 import { whenOf } from '../values/when.js';
 import type { Tally } from './intake-report.js';
 import { cellOf, type RawRow } from './raw-table.js';
@@ -98,6 +99,7 @@ export class TreeReader {
     const across = this.length(row, 'canopyDiameter');
     const radius = this.length(row, 'canopyRadius') ?? (across === null ? null : tidy(across / 2));
     const condition = this.text(row, 'condition');
+    const street = this.text(row, 'street');
     return {
       kind: 'tree',
       ...this.species(row, number),
@@ -106,6 +108,7 @@ export class TreeReader {
       ...(height === null ? {} : { height_m: height }),
       ...(condition === undefined ? {} : { condition }),
       ...this.planted(row, number),
+      ...(street === undefined ? {} : { street: streetOf(street) }),
     };
   }
 }

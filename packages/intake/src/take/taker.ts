@@ -2,6 +2,7 @@ import type { Feature, Geometry } from 'geojson';
 import type { GuessedMap } from '../columns/guess-map.js';
 import { isMissing } from '../values/missing.js';
 import { type IntakeReport, type Reason, Tally } from './intake-report.js';
+import { placeNumber } from './place-number.js';
 import { Placing } from './positions.js';
 import { cellOf, type Format, type RawRow } from './raw-table.js';
 import { SharedPositions } from './shared-positions.js';
@@ -20,13 +21,19 @@ function partsOf(geometry: Geometry): Geometry[] {
   }
 }
 
+/** A text of its own: a cell is a view of the piece of file that it came in, and would keep all of it in memory. */
+const own = (id: string): string => `${id}\n`;
+
 /** Turns the rows of one file into features of the site file, one after another, and counts what became of them. */
 export class Taker {
   private readonly tally = new Tally();
   private readonly placing: Placing;
   private readonly trees: TreeReader;
   private readonly drains: DrainReader;
-  private readonly ids = new Set<string>();
+  /** Place of the first row with an id, by the id; not a number where the file gave none. */
+  private readonly places = new Map<string, number>();
+  /** Ids that were given anew, with the place that each came with. */
+  private readonly renewed = new Set<string>();
   private readonly shared = new SharedPositions();
   private rows = 0;
   private taken = 0;
@@ -49,12 +56,11 @@ export class Taker {
 
   /**
    * Counts a row that could not be read at all.
-   * @param row its number in the file.
    * @param why in plain words.
    */
-  broken(row: number, why: string): void {
+  broken(why: string): void {
     this.rows += 1;
-    this.tally.add('broken-row', row, why);
+    this.tally.add('broken-row', this.rows, why);
   }
 
   private aside(reason: Reason, value: unknown): Feature[] {
@@ -67,18 +73,20 @@ export class Taker {
     const use = this.guessed.map.columns.id;
     const given = use === undefined ? undefined : cellOf(row, use.column);
     // an id of 0 is an empty cell of a database
-    if (isMissing(given) || given === 0 || given === '0') return this.claim(`row-${this.rows}`);
+    if (isMissing(given) || given === 0 || given === '0') return this.claim(`row-${this.rows}`, Number.NaN);
     const id = String(given).trim();
-    const whole = `${id} ${JSON.stringify('coordinates' in geometry ? geometry.coordinates : null)}`;
-    if (this.ids.has(whole)) return null;
-    this.ids.add(whole);
-    if (!this.ids.has(id)) return this.claim(id);
+    const place = placeNumber('coordinates' in geometry ? geometry.coordinates : null);
+    const first = this.places.get(own(id));
+    if (first === undefined) return this.claim(id, place);
+    const also = `${id} ${place}`;
+    if (first === place || this.renewed.has(also)) return null;
+    this.renewed.add(also);
     this.tally.add('id-renewed', this.rows, id);
-    return this.claim(`${id}-row-${this.rows}`);
+    return this.claim(`${id}-row-${this.rows}`, place);
   }
 
-  private claim(id: string): string {
-    this.ids.add(id);
+  private claim(id: string, place: number): string {
+    this.places.set(own(id), place);
     return id;
   }
 

@@ -15,11 +15,15 @@ const WORDS = new Set([
   'nil',
 ]);
 
+const LONGEST = Math.max(...[...WORDS].map(({ length }) => length));
+
 /** Nothing, a space, or a word for nothing. */
 export function isMissing(value: unknown): boolean {
   if (value === null || value === undefined) return true;
   if (typeof value === 'number') return !Number.isFinite(value);
-  return typeof value === 'string' && WORDS.has(value.trim().toLowerCase());
+  if (typeof value !== 'string') return false;
+  const text = value.trim();
+  return text.length <= LONGEST && WORDS.has(text.toLowerCase());
 }
 
 /** A size that cannot be: 0, -1, -9999 stand for "not measured" in inventories. */
