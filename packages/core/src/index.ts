@@ -99,7 +99,6 @@ export { type AdoptedFeature, type AdoptOptions, adoptRoute } from './route/adop
 export { adoptShared } from './route/adopt-shared.js';
 export { evaluateRoute } from './route/evaluate-route.js';
 export { type PlanOptions, planRoute } from './route/plan-route.js';
-export type { SizeFor } from './route/shared-prices.js';
 export { planSharedRoute, type SharedRouteOptions } from './route/shared-route.js';
 export { bibliography, type SourceKey } from './sources/bibliography.js';
 export type { Cited } from './sources/cited.js';
