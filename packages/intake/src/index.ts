@@ -20,6 +20,7 @@ export type {
 export { readElevation } from './elevation/read-elevation.js';
 export type { PiecedFile } from './formats/open-pieces.js';
 export { type SourceFile, textOf, Unreadable } from './formats/open-table.js';
+export type { TextPieces } from './formats/text-pieces.js';
 export { type Projection, projectionOf, type ToLonLat } from './positions/projection.js';
 export { fate, type IntakeReport, type Reason, type ReportEntry } from './take/intake-report.js';
 export { isSiteFile, needsTakingIn } from './take/is-site-file.js';

@@ -11,7 +11,7 @@ import { VIGOUR_CLASSES, WAY_CRUSH, WAY_JOINT, WAY_SLOT, WAYS } from './ways.js'
 /** Standard normal quantile of 0.9: an 80 % interval lies 1.2816 deviations either side. */
 const Z90 = 1.2815515655446004;
 
-/** Chance of at least one event where `expected` are expected (Poisson). */
+/** Chance, 0 to 1, of at least one event where this number of them is expected (Poisson). */
 export const chanceOf = (expected: number): number => -Math.expm1(-expected);
 
 const square = (x: number): number => x * x;

@@ -43,7 +43,12 @@ const keyOfStreet = (street: string): string =>
     .replace(/[.\s]+/g, ' ')
     .trim();
 
-/** Sums by street; null where neither lines nor trees name any. */
+/**
+ * Sums by street.
+ * @param scored the town as scored.
+ * @param town its lines and trees, with the streets they name.
+ * @returns null where neither lines nor trees name any.
+ */
 export function townByStreet(scored: ScoredSite, town: Town): TownStreets | null {
   const treesHave = town.trees.streets.names.some((name) => name !== '');
   if (!treesHave && town.drains.streets.names.every((name) => name === '')) return null;

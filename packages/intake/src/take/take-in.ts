@@ -85,6 +85,8 @@ const FEATURES_AT_ONCE = 5000;
 
 /**
  * Takes in a file too large to be held as a whole. The features are those of `takeIn`.
+ * @param file name and bytes, to be read more than once.
+ * @param options what is told of it, so that it need not be guessed.
  * @returns null where the format must be read whole: archives, KML, GPX.
  * @throws SyntaxError where a part of a GeoJSON file is not JSON.
  */
