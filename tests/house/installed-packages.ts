@@ -68,5 +68,9 @@ export function licenceOf(folder: string): string {
   if (stated !== undefined) return stated;
   const text = ['LICENSE', 'LICENSE.md', 'LICENSE.txt'].find((file) => existsSync(join(root, folder, file)));
   if (text === undefined) return 'none';
-  return /\bMIT\b/.test(readFileSync(join(root, folder, text), 'utf8')) ? 'MIT' : 'unknown';
+  const words = readFileSync(join(root, folder, text), 'utf8');
+  if (/\bMIT\b/.test(words)) return 'MIT';
+  return /^\s*Copyright[^\n]*\s+Redistribution and use in source and binary forms/.test(words)
+    ? 'BSD-2-Clause'
+    : 'unknown';
 }

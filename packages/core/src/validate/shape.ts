@@ -1,6 +1,4 @@
-import { booleanClockwise } from '@turf/boolean-clockwise';
-import { polygon } from '@turf/helpers';
-import { kinks } from '@turf/kinks';
+import { booleanClockwise, kinks, polygon } from '@turf/turf';
 import type { Feature, Geometry, Position } from 'geojson';
 import type { IssueDetail, Place, Severity } from '../model/issue.js';
 import type { IssueList } from '../read/issue-list.js';
