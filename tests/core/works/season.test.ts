@@ -36,6 +36,29 @@ describe('a season', () => {
     expect(season.until).toBe('2027-11');
   });
 
+  it('expects trouble at the likeliest of what a push reaches, where none was seen', () => {
+    for (const { site } of clients) {
+      const { segments } = rank(site, { asOf: AS_OF });
+      for (const look of season.looks.filter((one) => one.site === site.name && !one.known)) {
+        const reached = segments.filter(({ id }) => look.segmentIds.includes(id));
+        const likeliest = reached.reduce((a, b) => (b.score > a.score ? b : a));
+        expect(look.expectM).toEqual([likeliest.reach.atM, likeliest.reach.toM]);
+        expect(look.chance).toBe(likeliest.chance.likely);
+      }
+    }
+  });
+
+  it('looks as far ahead as it is asked to, on days that are dates', () => {
+    const longer = plan({ horizonYears: 20, days: ['2026-12-01'], looksPerDay: 50 });
+    expect(longer.horizonYears).toBe(20);
+    for (const look of season.looks) {
+      const again = longer.looks.find(({ uid }) => uid === look.uid);
+      expect(again?.chance).toBeGreaterThan(look.chance);
+      expect(again?.day).toBe('2026-12-01');
+    }
+    expect(() => plan({ days: ['2026-12-1'] })).toThrow(RangeError);
+  });
+
   it('groups them by the push that reaches them, as far as the last of them', () => {
     const pushes = season.looks.map(
       ({ site, drainId, from, direction }) => `${site} ${drainId} ${from} ${direction}`,

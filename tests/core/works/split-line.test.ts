@@ -49,6 +49,8 @@ describe('a line with a stretch cut out of it', () => {
         .map(({ known }) => known?.seen)
         .sort();
     expect(places(cut).filter((one) => one === 'fine')).toHaveLength(1);
+    // what was seen on another line is still there
+    expect(places(cut)).toContain('full');
     const { site: without } = split('collector', 15, 25);
     expect(places(without)).not.toContain('fine');
     expect(ranked(cut).issues.filter(({ code }) => code === 'finding-misplaced')).toEqual([]);
