@@ -91,10 +91,10 @@ describe('the spread of what is not known', () => {
     load.byTree[0] = 1;
     load.byTree[1] = 3;
     const near = { count: 2, number: Int32Array.of(7, 3) } as Partial<NearTrees> as NearTrees;
-    const extraLogSd = new Float64Array(8);
-    extraLogSd[7] = 0.5;
-    extraLogSd[3] = 0.3;
-    const field = { extraLogSd } as Partial<TreeField> as TreeField;
+    // trees 7 and 3 are of the patterns 1 and 0
+    const pattern = Uint32Array.of(2, 2, 2, 0, 2, 2, 2, 1);
+    const extraLogSd = Float64Array.of(0.3, 0.5, 9);
+    const field = { pattern, extraLogSd } as Partial<TreeField> as TreeField;
     expect(treesLogSd(load, near, field)).toBeCloseTo(Math.hypot(0.125, 0.225), 12);
     expect(treesLogSd(loadOf([]), near, field)).toBe(0);
   });
