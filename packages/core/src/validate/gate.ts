@@ -17,19 +17,22 @@ const fault = (place: Place, rule: string): Issue => ({
   place,
 });
 
-const TOO_DEEP = 'nested too deeply';
-
-/** The checker puts whatever stands in place of a number into its words, an object too. */
-const worded = (rule: string): string =>
-  rule.replace(/ Item [\s\S]*? at index (\d+) is invalid\./g, ' The one at index $1 is none.');
+/** The checker looks a type up on a plain object, where `constructor` and its like are found as well. */
+function hasOddType(value: unknown): boolean {
+  if (typeof value !== 'object' || value === null) return false;
+  const { type, geometry, features, geometries } = value as Record<string, unknown>;
+  if ((typeof type === 'string' && type in {}) || hasOddType(geometry)) return true;
+  return [features, geometries].some((list) => Array.isArray(list) && list.some(hasOddType));
+}
 
 /** Deep nesting can exhaust the checker's stack; that is a fault of the file, not ours. */
 function traced(check: GeoJSONValidator, value: unknown): readonly string[] {
   try {
-    const rules = check(value as never, true);
-    return rules.length === 0 ? rules : rules.map(worded);
+    if (hasOddType(value)) return ['there is no such type'];
+    // it puts whatever stands in place of a number into its words, an object too
+    return check(value as never, true).map((rule) => rule.replace(/ Item [\s\S]*/, ''));
   } catch (error) {
-    return [error instanceof RangeError ? TOO_DEEP : 'cannot be read as GeoJSON'];
+    return [error instanceof RangeError ? 'nested too deeply' : 'cannot be read as GeoJSON'];
   }
 }
 
@@ -40,44 +43,21 @@ function boxRule(value: { readonly bbox?: unknown }): string | null {
   return 'bbox must be a list of numbers';
 }
 
-/** The checker looks a type up on a plain object, where `constructor` and its like are found as well. */
-function typeRule(geometry: unknown): string | null {
-  const { type, geometries } = (geometry ?? {}) as { type?: unknown; geometries?: unknown };
-  if (typeof type === 'string' && type in {}) return `there is no geometry of type "${type}"`;
-  if (!Array.isArray(geometries)) return null;
-  for (const one of geometries) {
-    const rule = typeRule(one);
-    if (rule !== null) return rule;
-  }
-  return null;
-}
-
-function ruleOfTypes(geometry: unknown): string | null {
-  try {
-    return typeRule(geometry);
-  } catch (error) {
-    if (error instanceof RangeError) return TOO_DEEP;
-    throw error;
-  }
-}
-
 /** What the checker lets through though RFC 7946 does not: properties that are a list, an id that is an object. */
 function ownRules(feature: Feature): string | null {
-  const { properties, id, geometry } = feature as { properties: unknown; id?: unknown; geometry: unknown };
-  const type = ruleOfTypes(geometry);
-  if (type !== null) return type;
+  const { properties, id } = feature as { properties: unknown; id?: unknown };
   if (Array.isArray(properties) || (properties !== null && typeof properties !== 'object')) {
     return 'properties must be an object or null';
   }
   if (id !== undefined && typeof id !== 'string' && typeof id !== 'number') {
     return 'id must be a string or a number';
   }
-  return boxRule(feature) ?? (geometry === null || geometry === undefined ? null : boxRule(geometry));
+  return boxRule(feature) ?? (feature.geometry === null ? null : boxRule(feature.geometry));
 }
 
 /** The rule that a feature breaks, or null. */
 export const ruleBrokenBy = (feature: Feature): string | null =>
-  ruleOfTypes(feature.geometry) ?? traced(isFeature, feature)[0] ?? ownRules(feature);
+  traced(isFeature, feature)[0] ?? ownRules(feature);
 
 function gateCollection(file: string, value: FeatureCollection): Gated {
   const issues: Issue[] = [];
@@ -117,9 +97,8 @@ export function gate(file: string, value: unknown): Gated {
   }
   const root = value as Record<string, unknown>;
   if (root['type'] === 'FeatureCollection') return gateCollection(file, value as FeatureCollection);
-  const rule =
-    (root['type'] === 'Feature' ? null : ruleOfTypes(root)) ?? traced(valid, value)[0] ?? boxRule(root);
-  if (rule !== null) return { features: [], issues: [fault(place, rule)], root };
+  const rule = traced(valid, value)[0] ?? boxRule(root) ?? undefined;
+  if (rule !== undefined) return { features: [], issues: [fault(place, rule)], root };
   if (root['type'] === 'Feature') {
     const feature = value as Feature;
     const broken = ownRules(feature);

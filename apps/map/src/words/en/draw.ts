@@ -1,4 +1,4 @@
-import { type ObstacleType, textOf } from '@rootreach/core';
+import type { ObstacleType } from '@rootreach/core';
 import type { DrawTool } from '../../draw/tools.js';
 import type { Units } from '../../measure.js';
 import * as measure from '../../measure.js';
@@ -110,7 +110,7 @@ export const draw = {
   feature: (properties: Readonly<Record<string, unknown>>): string => {
     const { name, species, id } = properties as Readonly<Record<string, unknown>>;
     const own = [name, species].find((one) => typeof one === 'string' && one !== '');
-    return `${word(properties)} ${own ?? textOf(id)}`;
+    return `${word(properties)} ${own ?? (typeof id === 'object' ? '' : id)}`;
   },
   fittings,
   stop: (name: string) => `${name}. Enter to change it, arrow keys to move it, Delete to delete it.`,

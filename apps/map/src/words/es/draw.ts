@@ -1,4 +1,3 @@
-import { textOf } from '@rootreach/core';
 import * as measure from '../../measure.js';
 import type { Words } from '../en.js';
 import { fitting, many } from './parts.js';
@@ -94,7 +93,7 @@ export const draw: Words['draw'] = {
   feature: (properties) => {
     const { name, species, id } = properties;
     const own = [name, species].find((one) => typeof one === 'string' && one !== '');
-    return `${word(properties)} ${own ?? textOf(id)}`;
+    return `${word(properties)} ${own ?? (typeof id === 'object' ? '' : id)}`;
   },
   fittings,
   stop: (name) => `${name}. Intro para cambiarlo, flechas para moverlo, Suprimir para borrarlo.`,
