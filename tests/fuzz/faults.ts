@@ -30,7 +30,8 @@ const NO_VALUE = /\b(?:NaN|Infinity|undefined)\b|\[object /;
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what must not be there
 const COMMANDS = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u2028\u2029\u202a-\u202e\u2066-\u2069]/;
 const FORMULA = /^[=+\-@\t\r＝＋－＠]/;
-const NUMBER = /^-?\d+(?:\.\d+)?(?:e[+-]?\d+)?$/i;
+/** A number, or a row of them where it is not split. */
+const NUMBER = /^-?\d+(?:\.\d+)?(?:e[+-]?\d+)?(?:,(?:-?\d+(?:\.\d+)?(?:e[+-]?\d+)?)?)*$/i;
 
 /** Cells that a spreadsheet would take for formulas, whichever character it splits at. */
 function formulas(text: string): string[] {
