@@ -104,6 +104,14 @@ describe('rootreach town', () => {
     expect(readdirSync(folder).filter((name) => name.endsWith('.part'))).toEqual([]);
   });
 
+  it('says what was wrong with the files where none of them could be read', async () => {
+    writeFileSync(at('torn.csv'), new Uint8Array([0x50, 0x4b, 0x03, 0x04, 1, 2, 3]));
+    const { code, out, err } = await call(['town', at('torn.csv'), '--threads', '0']);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toMatch(/error .*torn\.csv/);
+    expect(err).toContain('there is no drain line');
+  });
+
   it('says in one line what it cannot do', async () => {
     for (const argv of [
       ['town'],

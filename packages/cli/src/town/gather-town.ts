@@ -1,4 +1,4 @@
-import { type Issue, joinTown, type SiteReading, type Town } from '@rootreach/core';
+import { type Issue, joinTown, packPiece, readSite, type SiteReading, type Town } from '@rootreach/core';
 import type { IntakeReport } from '@rootreach/intake';
 import type { Io } from '../io.js';
 import { checkStdinOnce } from '../read-inputs.js';
@@ -46,8 +46,10 @@ export async function gatherTown(
   )) as ReadPiece[];
   options.progress(1);
   const whole = await mended(pieces, read, pool);
+  const packed = whole.map((one) => one.read.piece);
+  // where no file could be read, what was wrong with them is still to be said
   const town = joinTown(
-    whole.map((one) => one.read.piece),
+    packed.length > 0 ? packed : [packPiece(readSite([]).site, options)],
     pool.threads > 0 ? SharedArrayBuffer : ArrayBuffer,
   );
   return {

@@ -3,6 +3,7 @@ import type { RankOptions, TownBlock } from '@rootreach/core';
 import type { Args } from '../args.js';
 import { CannotDo } from '../cannot-do.js';
 import type { Io } from '../io.js';
+import { reportIssues } from '../print/issues.js';
 import { intakeOptionsFrom } from '../taking-in.js';
 import { type CachedTown, cacheKey, readCache, writeCache } from './cache.js';
 import { shareTeller } from './clock.js';
@@ -35,7 +36,10 @@ export async function scoredFrom(args: Args, scoring: RankOptions, pool: Pool, i
   const growth = { asOf, ...(horizonYears === undefined ? {} : { horizonYears }) };
   const progress = shareTeller(io, 'Reading', 100, '%');
   const read = kept ?? (await gatherTown(args.files, { ...growth, intake, progress }, pool, io));
-  if (read.town.drains.count === 0) throw new CannotDo('there is no drain line in these files');
+  if (read.town.drains.count === 0) {
+    if ('issues' in read) reportIssues(read.issues, io, 'metric');
+    throw new CannotDo('there is no drain line in these files');
+  }
   const made = madeWith(scoring);
   if (kept?.scores.madeWith === made) return { ...kept, block: kept.scores.block };
   const tell = shareTeller(io, 'Scoring', read.town.drains.count, 'lines');
