@@ -4,7 +4,15 @@ import geodesic from 'geographiclib-geodesic';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { serveFolder } from './static-server.js';
-import { axeViolations, type Screen, screensOf, startBrowser, type Visit, visit } from './visit.js';
+import {
+  axeViolations,
+  type Screen,
+  schemesOf,
+  screensOf,
+  startBrowser,
+  type Visit,
+  visit,
+} from './visit.js';
 
 const dist = fileURLToPath(new URL('../../apps/map/dist', import.meta.url));
 
@@ -203,7 +211,7 @@ for (const screen of screensOf('phone')) {
       await page.close();
     });
 
-    for (const scheme of ['light', 'dark'] as const) {
+    for (const scheme of schemesOf('dark')) {
       it(`gives axe nothing to find, and every control room for a finger, ${scheme}`, async () => {
         const { page } = await blank(screen, scheme);
         const small = () =>

@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { serveFolder } from './static-server.js';
-import { startBrowser, visit } from './visit.js';
+import { startBrowser, testsAll, visit } from './visit.js';
 
 const dist = process.env.ROOTREACH_PAGE ?? fileURLToPath(new URL('../../apps/map/dist', import.meta.url));
 const data = new URL('../../data/', import.meta.url);
@@ -79,10 +79,12 @@ const generated: readonly Case[] = [
   })),
 ];
 
-const bad: readonly Case[] = readdirSync(new URL('bad/', data)).map((name) => ({
-  name,
-  text: readFileSync(new URL(`bad/${name}`, data), 'utf8'),
-}));
+/** Of the files that are wrong in one way, one in so many is opened here; the command reads them all in its own tests. */
+const ONE_IN = testsAll ? 1 : 3;
+
+const bad: readonly Case[] = readdirSync(new URL('bad/', data))
+  .filter((_, i) => i % ONE_IN === 0)
+  .map((name) => ({ name, text: readFileSync(new URL(`bad/${name}`, data), 'utf8') }));
 
 let browser: Browser;
 let server: Awaited<ReturnType<typeof serveFolder>>;

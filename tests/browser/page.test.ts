@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { serveFolder } from './static-server.js';
-import { axeViolations, screensOf, startBrowser, visit } from './visit.js';
+import { axeViolations, schemesOf, screensOf, startBrowser, visit } from './visit.js';
 
 const dist = fileURLToPath(new URL('../../apps/map/dist', import.meta.url));
 const demo = (name: string) =>
@@ -221,7 +221,7 @@ for (const screen of screensOf('desk')) {
       await again.close();
     });
 
-    for (const scheme of ['light', 'dark'] as const) {
+    for (const scheme of schemesOf('light')) {
       it(`gives axe nothing to find, ${scheme}`, async () => {
         const { page } = await visit(browser, server.address, screen, scheme);
         expect(await axeViolations(page)).toEqual([]);

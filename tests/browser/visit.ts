@@ -20,15 +20,20 @@ export const screens = {
 
 export type Screen = keyof typeof screens;
 
+/** True with `npm run test:all`: every screen, every colour scheme, every file. */
+export const testsAll = process.env['ROOTREACH_SCREENS'] === 'all';
+
 /** Screens that a file runs on: both with `npm run test:all`, else the one that it names; the files take turns. */
-export const screensOf = (first: Screen): readonly Screen[] =>
-  process.env['ROOTREACH_SCREENS'] === 'all' ? ['phone', 'desk'] : [first];
+export const screensOf = (first: Screen): readonly Screen[] => (testsAll ? ['phone', 'desk'] : [first]);
+
+/** Colour schemes that a file runs in: both with `npm run test:all`, else the one that it names. */
+export const schemesOf = (first: 'light' | 'dark'): readonly ('light' | 'dark')[] =>
+  testsAll ? ['light', 'dark'] : [first];
 
 type Look = readonly [Screen, 'light' | 'dark'];
 
 /** Screen and colour scheme of a long scenario: both pairs with `npm run test:all`, else the one that it names. */
-export const looksOf = (first: Look, second: Look): readonly Look[] =>
-  process.env['ROOTREACH_SCREENS'] === 'all' ? [first, second] : [first];
+export const looksOf = (first: Look, second: Look): readonly Look[] => (testsAll ? [first, second] : [first]);
 
 /** The Chromium named by ROOTREACH_BROWSER. */
 export function startBrowser(): Promise<Browser> {

@@ -27,7 +27,6 @@ describe('what cannot be done', () => {
     [['rank', CORNER_LOT, '--csv', '--geojson'], 'choose one of --csv and --geojson', ''],
     [['explain', CORNER_LOT, '--segment', 'tail/99'], "no segment 'tail/99'", 'nearest: tail/'],
     [['explain', CORNER_LOT, '--segment', 'tial/3'], "no segment 'tial/3'", 'tail/1'],
-    [['explain', CORNER_LOT, '--segment', 'tail'], 'a whole line', 'tail/1'],
   ])('%j ends with 2 and one line', async (argv, says, hint) => {
     const { code, out, err } = await call(argv);
     expect(code).toBe(2);

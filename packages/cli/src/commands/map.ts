@@ -32,10 +32,12 @@ async function run(args: Args, io: Io): Promise<ExitCode> {
   const server = pageServer(await pageFolder(), files);
   const address = await listen(server, port);
   const what = files.length === 0 ? '' : ` with ${files.map(({ name }) => name).join(', ')}`;
+  // who reads the address may stop it at once
+  const stopped = io.stopped();
   io.stdout.write(
     args.flag('json') ? json({ address }) : `The map${what} is at ${address}\nCtrl-C ends it.\n`,
   );
-  await io.stopped();
+  await stopped;
   server.closeAllConnections();
   await new Promise((done) => server.close(done));
   return 0;
