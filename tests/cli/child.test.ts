@@ -74,7 +74,7 @@ describe('garbage', () => {
         expect(err).not.toMatch(STACK);
         expect(err).not.toContain('something went wrong inside');
       }),
-      { numRuns: 150 },
+      { numRuns: 40 },
     );
   });
 
@@ -99,7 +99,7 @@ describe('garbage', () => {
         expect([0, 1, 2]).toContain(code);
         expect(err).not.toContain('something went wrong inside');
       }),
-      { numRuns: 150 },
+      { numRuns: 40 },
     );
   });
 });
