@@ -86,7 +86,9 @@ function PlaceChoice({ end, at }: { readonly end: route.End; readonly at: number
           value={value}
           onChange={(event) => {
             const chosen = event.currentTarget.value;
-            if (chosen !== ON_PLAN) route.setPlace(end, at, chosen === '' ? null : { id: chosen });
+            if (chosen === ON_PLAN) return;
+            route.setPlace(end, at, chosen === '' ? null : { id: chosen });
+            if (isPicking) route.picking.value = null;
           }}
         >
           <option value="">{w().chooseFitting}</option>
