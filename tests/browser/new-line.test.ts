@@ -238,18 +238,23 @@ for (const [screen, scheme] of looksOf(['phone', 'light'], ['desk', 'dark'])) {
   });
 }
 
+/** Buttons pressed and handles moved by keys alone. */
+const keysOn = (page: Page) => ({
+  press: async (name: string | RegExp) => {
+    await button(page, name).first().focus();
+    await page.keyboard.press('Enter');
+  },
+  move: async (handle: string, key: string, times: number) => {
+    await page.locator(handle).focus();
+    for (let i = 0; i < times; i++) await page.keyboard.press(`Shift+${key}`);
+    expect(await page.evaluate(() => document.activeElement?.className)).toContain(handle.slice(1));
+  },
+});
+
 describe('a new line by keys alone', () => {
   it('puts both ends, moves them and a bend, and goes into the ranking', async () => {
     const { page, errors } = await lotWithTree('desk', 'light');
-    const press = async (name: string | RegExp) => {
-      await button(page, name).first().focus();
-      await page.keyboard.press('Enter');
-    };
-    const move = async (handle: string, key: string, times: number) => {
-      await page.locator(handle).focus();
-      for (let i = 0; i < times; i++) await page.keyboard.press(`Shift+${key}`);
-      expect(await page.evaluate(() => document.activeElement?.className)).toContain(handle.slice(1));
-    };
+    const { press, move } = keysOn(page);
     await press('Tap the plan');
     await press('Set it mid-plan, then move it');
     await press('Set it mid-plan, then move it');
@@ -270,14 +275,7 @@ describe('a new line by keys alone', () => {
 
   it('puts a second start, and lines for both', async () => {
     const { page, errors } = await lotWithTree('desk', 'light');
-    const press = async (name: string | RegExp) => {
-      await button(page, name).first().focus();
-      await page.keyboard.press('Enter');
-    };
-    const move = async (handle: string, key: string, times: number) => {
-      await page.locator(handle).focus();
-      for (let i = 0; i < times; i++) await page.keyboard.press(`Shift+${key}`);
-    };
+    const { press, move } = keysOn(page);
     await press('Tap the plan');
     await press('Set it mid-plan, then move it');
     await press('Set it mid-plan, then move it');

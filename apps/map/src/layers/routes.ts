@@ -10,8 +10,8 @@ import { latLng } from './ground.js';
 import { type Handle, layHandles } from './handles.js';
 import { ink } from './ink.js';
 import type { Plan } from './plan.js';
-import { patternOf } from './route-pattern.js';
 import { drawShared } from './shared-routes.js';
+import { ringFault, strokeWay } from './way-strokes.js';
 
 const PANES = { ways: '465', ends: '485' } as const;
 const KEY_STEP_M = 0.3;
@@ -71,24 +71,10 @@ function drawWays(group: L.LayerGroup, renderer: L.Renderer): void {
   const { result, chosenId, drawn } = route;
   const alternatives = result.value?.alternatives ?? [];
   const none = result.value?.none;
-  const dark = ink('ink');
-  const paper = ink('paper');
   alternatives.forEach((alternative, index) => {
     const isChosen = alternative.id === chosenId.value;
     const path = pathOf(isChosen && drawn.value ? drawn.value : alternative).map(latLng);
-    const width = isChosen ? 5 : 3;
-    L.polyline(path, { renderer, color: paper, weight: width + 4, opacity: 0.9, interactive: false }).addTo(
-      group,
-    );
-    L.polyline(path, {
-      renderer,
-      color: dark,
-      weight: width,
-      opacity: isChosen ? 1 : 0.6,
-      dashArray: patternOf(index),
-      interactive: false,
-    }).addTo(group);
-    const hit = L.polyline(path, { renderer, color: dark, weight: 24, opacity: 0 });
+    const hit = strokeWay(group, renderer, path, { index, weight: isChosen ? 5 : 3, isChosen });
     hit.on('click', (event) => {
       L.DomEvent.stopPropagation(event);
       drawn.value = null;
@@ -105,13 +91,7 @@ function drawWays(group: L.LayerGroup, renderer: L.Renderer): void {
       dashArray: '2 8',
       interactive: false,
     }).addTo(group);
-    L.circleMarker(latLng(none.at), {
-      renderer,
-      radius: 9,
-      color: ink('inspect'),
-      weight: 3,
-      fill: false,
-    }).addTo(group);
+    ringFault(group, renderer, latLng(none.at));
   }
 }
 

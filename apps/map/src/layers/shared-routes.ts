@@ -4,7 +4,7 @@ import * as route from '../plan-route/route-state.js';
 import * as shared from '../plan-route/shared-state.js';
 import { latLng } from './ground.js';
 import { ink } from './ink.js';
-import { patternOf } from './route-pattern.js';
+import { ringFault, strokeWay } from './way-strokes.js';
 
 /** Strokes of branches and of what carries their water on, chosen or not, pixels. */
 const BRANCH = { chosen: 4, other: 2.5 } as const;
@@ -17,16 +17,7 @@ function drawWay(group: L.LayerGroup, renderer: L.Renderer, way: SharedWay, inde
   for (const line of way.lines) {
     const path = line.geometry.coordinates.map(latLng);
     const weight = (shared.isMain(line, way) ? MAIN : BRANCH)[which];
-    const common = { renderer, interactive: false } as const;
-    L.polyline(path, { ...common, color: paper, weight: weight + 4, opacity: 0.9 }).addTo(group);
-    L.polyline(path, {
-      ...common,
-      color: dark,
-      weight,
-      opacity: isChosen ? 1 : 0.6,
-      dashArray: patternOf(index),
-    }).addTo(group);
-    const hit = L.polyline(path, { renderer, color: dark, weight: 24, opacity: 0 });
+    const hit = strokeWay(group, renderer, path, { index, weight, isChosen });
     hit.on('click', (event) => {
       // a tap that sets an end goes through to the plan
       if (route.picking.value !== null) return;
@@ -57,11 +48,5 @@ export function drawShared(group: L.LayerGroup, renderer: L.Renderer): void {
     drawWay(group, renderer, way, index);
   const none = shared.plan.value?.result.none;
   if (none?.reason !== 'no-fall') return;
-  L.circleMarker(latLng(none.at), {
-    renderer,
-    radius: 9,
-    color: ink('inspect'),
-    weight: 3,
-    fill: false,
-  }).addTo(group);
+  ringFault(group, renderer, latLng(none.at));
 }
