@@ -1,5 +1,6 @@
 import { effect } from '@preact/signals';
-import { render } from 'preact';
+import { options, render } from 'preact';
+import { afterFrame } from './after-frame.js';
 import { isDemo } from './demos.js';
 import { tightenPictures } from './draw/tile-address.js';
 import { engineInWorker } from './engine.js';
@@ -55,6 +56,8 @@ async function openFirst(desk: Desk): Promise<void> {
   if (!(await openLast(desk))) await desk.opener.openDemo('corner-lot', stretch);
 }
 
+const nextTask = () => new Promise((go) => setTimeout(go));
+
 async function start(): Promise<void> {
   tightenPictures();
   followWindow();
@@ -65,10 +68,13 @@ async function start(): Promise<void> {
   followLarge(engine);
   await startSpeaking();
   state.switchedUnits.value = readHash(location.hash).units;
+  await nextTask();
   const page = document.getElementById('page');
   page?.replaceChildren();
   if (page) render(<Page opener={desk.opener} />, page);
   listenToKeys();
+  // of the first site the plan comes first, and the panels in a task of their own
+  options.debounceRendering = (draw) => void afterFrame().then(draw);
   await openFirst(desk);
   effect(() => {
     history.replaceState(null, '', writeHash(state.shared.value) || location.pathname + location.search);
@@ -82,6 +88,8 @@ async function start(): Promise<void> {
     if (isDemo(site) && site !== state.siteKey.value) void desk.opener.openDemo(site, stretch);
     else state.chooseStretch(stretch !== null && state.segmentById.value.has(stretch) ? stretch : null);
   });
+  await afterFrame();
+  delete options.debounceRendering;
   if (toldByServer('offline') === 'keep') stayOffline(desk.keeper.flush);
 }
 

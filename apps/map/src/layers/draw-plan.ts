@@ -1,5 +1,6 @@
 import { computed, effect, signal } from '@preact/signals';
 import * as L from 'leaflet';
+import { afterFrame } from '../after-frame.js';
 import { emptyLot } from '../draw/empty-lot.js';
 import { drawingWhenWanted } from '../draw/when-wanted.js';
 import * as sketch from '../sketch/sketch.js';
@@ -72,6 +73,8 @@ function startEffects(plan: Plan, seen: { readonly value: number }): (() => void
   let anchor = L.latLng(0, 0);
   let fitted: unknown = null;
   let panned: string | null = null;
+  /** Marks and names wait until the first picture is on the screen. */
+  const pictured = signal(false);
   const scheme = () => state.dark.value;
   const trees = computed(() => state.opened.value?.result.trees ?? NONE);
   const obstacles = computed(() => state.opened.value?.site.obstacles ?? NONE);
@@ -97,6 +100,11 @@ function startEffects(plan: Plan, seen: { readonly value: number }): (() => void
       // An edited site stays where it is; another one is shown whole.
       const which = site?.key ?? (opened?.edits === 0 ? opened : fitted);
       if (which === fitted) return;
+      if (fitted === null) {
+        void afterFrame().then(() => {
+          pictured.value = true;
+        });
+      }
       fitted = which;
       const shown = siteBounds() ?? (site ? emptyLot(site.info) : map.getBounds());
       anchor = shown.getSouthWest();
@@ -105,6 +113,8 @@ function startEffects(plan: Plan, seen: { readonly value: number }): (() => void
     effect(() => {
       scheme();
       seen.value;
+      // before a site is there, no scale is known
+      if (fitted === null) return;
       drawGrid(plan, layers.grid, state.metresPerPixel.value, state.units.value, anchor);
     }),
     effect(() => {
@@ -138,6 +148,7 @@ function startEffects(plan: Plan, seen: { readonly value: number }): (() => void
       drawChosen(plan, layers.chosen, state.segment.value, hinted, state.metresPerPixel.value);
     }),
     effect(() => {
+      if (!pictured.value) return;
       seen.value;
       words.value;
       drawFittings(plan, layers.fittings, fittings.value, state.metresPerPixel.value);
@@ -152,7 +163,7 @@ function startEffects(plan: Plan, seen: { readonly value: number }): (() => void
       seen.value;
       words.value;
       const opened = state.opened.value;
-      if (!opened) return;
+      if (!opened || !pictured.value) return;
       const { site, result } = opened;
       const { trees, segments } = result;
       drawLabels({ site, trees, segments, metresPerPixel: state.metresPerPixel.value });

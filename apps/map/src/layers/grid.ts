@@ -27,17 +27,12 @@ export function drawGrid(
   const size = map.getSize();
   const origin = map.latLngToContainerPoint(anchor);
   const renderer = plan.renderer('grid', false);
-  const [hair, strong] = [ink('grid'), ink('grid-strong')];
   const at = (x: number, y: number) => map.containerPointToLatLng([x, y]);
-  const rule = (k: number, from: L.LatLng, to: L.LatLng) =>
-    L.polyline([from, to], {
-      renderer,
-      pane: 'grid',
-      interactive: false,
-      color: k % STRONG_EVERY === 0 ? strong : hair,
-      weight: 1,
-      smoothFactor: 0,
-    }).addTo(group);
+  // one path for all lines of a strength
+  const [hair, strong]: [L.LatLng[][], L.LatLng[][]] = [[], []];
+  const rule = (k: number, from: L.LatLng, to: L.LatLng) => {
+    (k % STRONG_EVERY === 0 ? strong : hair).push([from, to]);
+  };
   const steps = (start: number, extent: number) => {
     const first = Math.ceil((-extent / 2 - start) / gap);
     const last = Math.floor((extent * 1.5 - start) / gap);
@@ -51,4 +46,7 @@ export function drawGrid(
     const y = origin.y + k * gap;
     rule(k, at(-size.x / 2, y), at(size.x * 1.5, y));
   }
+  const base = { renderer, pane: 'grid', interactive: false, weight: 1, smoothFactor: 0 };
+  L.polyline(hair, { ...base, color: ink('grid') }).addTo(group);
+  L.polyline(strong, { ...base, color: ink('grid-strong') }).addTo(group);
 }

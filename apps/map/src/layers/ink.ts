@@ -1,8 +1,16 @@
 import type { Band } from '@rootreach/core';
 
-/** A colour of the plan as the style sheet has it now, by day or by night. */
-export const ink = (name: string): string =>
-  getComputedStyle(document.documentElement).getPropertyValue(`--${name}`).trim();
+const known = new Map<string, string>();
+
+/** A colour of the plan as the style sheet has it now, by day or by night; asked once, since each answer lays the page out. */
+export function ink(name: string): string {
+  const key = `${name}/${matchMedia('(prefers-color-scheme: dark)').matches}`;
+  const found = known.get(key);
+  if (found !== undefined) return found;
+  const color = getComputedStyle(document.documentElement).getPropertyValue(`--${name}`).trim();
+  known.set(key, color);
+  return color;
+}
 
 export interface Stroke {
   readonly weight: number;

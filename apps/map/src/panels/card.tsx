@@ -1,9 +1,7 @@
-import { pipeRow, type SegmentResult } from '@rootreach/core';
-import { depth } from '../measure.js';
+import type { SegmentResult } from '@rootreach/core';
 import * as sketch from '../sketch/sketch.js';
 import * as state from '../state.js';
 import { words } from '../words/words.js';
-import { aboutValue } from './answers/about.js';
 import { yearShown } from './answers/ahead.js';
 import { Drivers } from './answers/drivers.js';
 import { fillIn } from './answers/fill-in.js';
@@ -19,6 +17,7 @@ import { BandWord } from './swatch.js';
 const w = () => words.value.card;
 
 const loadMissing = async () => (await import('./answers/missing.js')).Missing;
+const loadFacts = async () => (await import('./facts.js')).Facts;
 
 function Odds({ segment }: { readonly segment: SegmentResult }) {
   const years = state.opened.value?.result.horizonYears ?? 10;
@@ -56,45 +55,6 @@ function Trees({ segment }: { readonly segment: SegmentResult }) {
       </ul>
     </section>
   );
-}
-
-function Facts({ segment }: { readonly segment: SegmentResult }) {
-  const units = state.units.value;
-  const { overlapM, lengthM, expectedEntries: entries } = segment;
-  const of = (partM: number) => w().of(partM, lengthM, units);
-  const rows: readonly (readonly [string, string])[] = [
-    [w().facts.nextLook, segment.nextLook],
-    [w().facts.material, words.value.model.material(pipeRow(segment.material).name)],
-    [
-      w().facts.depth,
-      aboutValue('drain', segment.drainId, ['depth_start', 'depth_end'], depth(segment.depthM, units)),
-    ],
-    [w().facts.joints, w().joints(segment.joints.count, segment.joints.basis)],
-    ...(segment.fittings.length > 0
-      ? [[w().facts.fittings, segment.fittings.map((f) => `${f.type} ${f.id}`).join(', ')] as const]
-      : []),
-    [w().facts.dripline, of(overlapM.dripline)],
-    [w().facts.protection, of(overlapM.trunkMultiple)],
-    [w().facts.reach, of(overlapM.reach)],
-    [w().facts.entries, w().entries(...amounts(entries.joints, entries.slots, entries.crush))],
-  ];
-  return (
-    <section aria-labelledby="facts-title">
-      <h2 id="facts-title">{w().factsTitle}</h2>
-      <dl class="facts">
-        {rows.map(([name, value]) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>{value}</dd>
-          </div>
-        ))}
-      </dl>
-    </section>
-  );
-}
-
-function amounts(joints: number, slots: number, crush: number): [string, string, string] {
-  return [joints.toFixed(2), slots.toFixed(2), crush.toFixed(2)];
 }
 
 function Steps() {
@@ -162,7 +122,7 @@ export function Card({ segment }: { readonly segment: SegmentResult }) {
       <Drivers segment={segment} />
       {segment.band !== 'cannot-say' && <Later load={loadMissing} props={{ segment }} />}
       <Edit segment={segment} />
-      <Facts segment={segment} />
+      <Later load={loadFacts} props={{ segment }} />
       <Assumed rows={segment.assumed} />
       <Cautions />
     </article>

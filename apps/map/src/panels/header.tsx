@@ -57,8 +57,9 @@ function SitePicker() {
 /** Whether the open site is kept, in words. */
 function SaveState() {
   const saveState = keep.saveState.value;
-  if (!state.opened.value) return null;
-  return <p class={`save-state save-state-${saveState}`}>{words.value.keep.saveState[saveState]}</p>;
+  // its place is kept from the start, or the plan would be laid out again when the first site comes
+  const text = state.opened.value ? words.value.keep.saveState[saveState] : '\u00a0';
+  return <p class={`save-state save-state-${saveState}`}>{text}</p>;
 }
 
 /** What the buttons that open files open; it stands here so that it is there whatever the sheet shows. */

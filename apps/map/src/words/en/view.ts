@@ -10,9 +10,9 @@ import {
 } from '@rootreach/core';
 import type { Units } from '../../measure.js';
 import * as measure from '../../measure.js';
+import { grouped } from '../grouped.js';
 
-const many = (n: number, one: string, more = `${one}s`) =>
-  `${n.toLocaleString('en')} ${n === 1 ? one : more}`;
+const many = (n: number, one: string, more = `${one}s`) => `${grouped(n)} ${n === 1 ? one : more}`;
 
 /** First letter large, for words that come from the model. */
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,4 +1,5 @@
 import type { FittingType } from '@rootreach/core';
+import { grouped } from '../grouped.js';
 
 /** Fittings, as several catalogues need them. */
 export const fitting: Readonly<Record<FittingType, string>> = {
@@ -16,7 +17,7 @@ export const fitting: Readonly<Record<FittingType, string>> = {
 
 /** `1 línea`, `3 líneas`. */
 export const many = (n: number, one: string, more = `${one}s`): string =>
-  `${n.toLocaleString('es')} ${n === 1 ? one : more}`;
+  `${grouped(n)} ${n === 1 ? one : more}`;
 
 const ENDS: Readonly<Record<string, string>> = {
   'the outlet': 'la salida',
