@@ -2,8 +2,9 @@ import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { handOn, middleOf, type Spot } from './hand.js';
+import { button, drawn, figures, fitting, keysOn, level, lotWithTree, place, show } from './plan-line.js';
 import { serveFolder } from './static-server.js';
-import { axeViolations, looksOf, type Screen, startBrowser, type Visit, visit } from './visit.js';
+import { axeViolations, looksOf, type Screen, startBrowser, visit } from './visit.js';
 
 const dist = process.env.ROOTREACH_PAGE ?? fileURLToPath(new URL('../../apps/map/dist', import.meta.url));
 
@@ -19,37 +20,6 @@ afterAll(async () => {
   await browser.close();
   server.close();
 });
-
-const button = (page: Page, name: string | RegExp) =>
-  page.getByRole('button', { name, exact: typeof name === 'string' });
-const place = (page: Page, name: string) => page.locator('.place', { hasText: name });
-const figures = (page: Page) => page.locator('.route-table tbody').textContent();
-/** The two ends, the bends and the ways, as they are drawn. */
-const drawn = (page: Page) => page.locator('.leaflet-ways-pane path');
-
-/** A blank lot with one tree in its middle, and the place where new lines are planned. */
-async function lotWithTree(screen: Screen, scheme: 'light' | 'dark'): Promise<Visit> {
-  const there = await visit(browser, server.address, screen, scheme);
-  const { page } = there;
-  await place(page, 'Draw').click();
-  await button(page, 'Blank lot in feet').click();
-  await page.locator('.tool-strip').waitFor();
-  await button(page, 'Tree').click();
-  await page.locator('.tool-actions').waitFor();
-  const plan = await page.locator('.plan-sheet').boundingBox();
-  const [x, y] = [(plan?.x ?? 0) + (plan?.width ?? 0) / 2, (plan?.y ?? 0) + 300];
-  await handOn(page, screen).tap([x, y]);
-  await button(page, 'Done').click();
-  await place(page, 'New line').click();
-  await page.locator('.routes').waitFor();
-  await page.locator('.pane-circles path').first().waitFor({ state: 'attached' });
-  return there;
-}
-
-async function show(page: Page): Promise<void> {
-  await button(page, /Show the ways|Work out again/).click();
-  await page.locator('.route-table').waitFor();
-}
 
 /** Taps both ends under the tree's branches, one on either side of its trunk. */
 async function tapEnds(page: Page, screen: Screen): Promise<void> {
@@ -71,21 +41,10 @@ async function tapVia(page: Page, screen: Screen): Promise<void> {
   await page.locator('.route-via').waitFor();
 }
 
-const level = (id: string, [lon, lat]: Spot, elevationM: number) => ({
-  type: 'Feature',
-  properties: { kind: 'level', id, elevation_m: elevationM },
-  geometry: { type: 'Point', coordinates: [lon, lat] },
-});
-const fitting = (id: string, type: string, [lon, lat]: Spot) => ({
-  type: 'Feature',
-  properties: { kind: 'fitting', id, type },
-  geometry: { type: 'Point', coordinates: [lon, lat] },
-});
-
 for (const [screen, scheme] of looksOf(['desk', 'dark'], ['phone', 'light'])) {
   describe(`a new line on a ${screen}, ${scheme}`, () => {
     it('goes from a blank lot to ways round the tree, a bend pulled, and a line in the ranking', async () => {
-      const { page, errors, strangers } = await lotWithTree(screen, scheme);
+      const { page, errors, strangers } = await lotWithTree(browser, server.address, screen, scheme);
       expect(await axeViolations(page)).toEqual([]);
       await tapEnds(page, screen);
       await tapVia(page, screen);
@@ -168,7 +127,7 @@ for (const [screen, scheme] of looksOf(['desk', 'dark'], ['phone', 'light'])) {
 for (const [screen, scheme] of looksOf(['phone', 'light'], ['desk', 'dark'])) {
   describe(`lines from several starts on a ${screen}, ${scheme}`, () => {
     it('go from a blank lot to a shared main on the sketch, in one step that can be undone', async () => {
-      const { page, errors, strangers } = await lotWithTree(screen, scheme);
+      const { page, errors, strangers } = await lotWithTree(browser, server.address, screen, scheme);
       const { at, halfWidth } = await middleOf(page.locator('.pane-circles path').first());
       const { tap } = handOn(page, screen);
       const spot = (east: number, south: number): Spot => [
@@ -238,22 +197,9 @@ for (const [screen, scheme] of looksOf(['phone', 'light'], ['desk', 'dark'])) {
   });
 }
 
-/** Buttons pressed and handles moved by keys alone. */
-const keysOn = (page: Page) => ({
-  press: async (name: string | RegExp) => {
-    await button(page, name).first().focus();
-    await page.keyboard.press('Enter');
-  },
-  move: async (handle: string, key: string, times: number) => {
-    await page.locator(handle).focus();
-    for (let i = 0; i < times; i++) await page.keyboard.press(`Shift+${key}`);
-    expect(await page.evaluate(() => document.activeElement?.className)).toContain(handle.slice(1));
-  },
-});
-
 describe('a new line by keys alone', () => {
   it('puts both ends, moves them and a bend, and goes into the ranking', async () => {
-    const { page, errors } = await lotWithTree('desk', 'light');
+    const { page, errors } = await lotWithTree(browser, server.address, 'desk', 'light');
     const { press, move } = keysOn(page);
     await press('Tap the plan');
     await press('Set it mid-plan, then move it');
@@ -274,7 +220,7 @@ describe('a new line by keys alone', () => {
   });
 
   it('puts a second start, and lines for both', async () => {
-    const { page, errors } = await lotWithTree('desk', 'light');
+    const { page, errors } = await lotWithTree(browser, server.address, 'desk', 'light');
     const { press, move } = keysOn(page);
     await press('Tap the plan');
     await press('Set it mid-plan, then move it');

@@ -216,6 +216,36 @@ describe('where a shared route cannot be', () => {
     expect(none.remedies.map(({ kind }) => kind)).toContain('pump');
   });
 
+  describe('beside an outlet that lies too high', () => {
+    const banked = lot
+      .fitting({ at: [10, -6], type: 'outlet', id: 'bank' })
+      .fitting({ at: [12, -6.5], type: 'outlet', id: 'bank top' })
+      .level({ at: [0, -6], elevation_m: 13 })
+      .level({ at: [20, -6], elevation_m: 13 })
+      .site();
+    const over = (...ids: readonly string[]) =>
+      planSharedRoute(banked, { ...request, to: ids.map((id) => ({ id })) });
+
+    it('goes to one that water can fall to, though it is further off', () => {
+      expect(over('bank')).toMatchObject({ route: null, none: { reason: 'no-fall' } });
+      const { route } = over('bank', 'bank top', 'out');
+      expect(route?.falls).toBe(true);
+      expect(route?.lines.some(({ to }) => to === 'out')).toBe(true);
+      expect(route?.lines.filter(({ to }) => to.startsWith('bank'))).toEqual([]);
+      // but for the lattice, which reaches further with them, what no water can reach changes nothing
+      const alone = over('out').route?.cost.presentValue ?? 0;
+      expect((route?.cost.presentValue ?? 0) / alone).toBeCloseTo(1, 1);
+    });
+
+    it('tells the least that is missing where none will do', () => {
+      const [low, high, both] = [over('bank'), over('bank top'), over('bank', 'bank top')];
+      const missing = [low, high].map(({ none }) => none?.shortfallM ?? 0);
+      expect(both.route).toBeNull();
+      // within what ways over another lattice differ by
+      expect(Math.abs((both.none?.shortfallM ?? 0) - Math.min(...missing))).toBeLessThan(0.1);
+    });
+  });
+
   it('says so where a source is walled in', () => {
     const walled = lot
       .obstacle({

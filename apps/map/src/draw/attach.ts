@@ -112,14 +112,12 @@ function followPlace({ map }: Plan): () => void {
     container.setAttribute('aria-label', on ? words.value.draw.hint.aim : words.value.plan.label);
     if (on) {
       map.keyboard.disable();
-      map.doubleClickZoom.disable();
       container.tabIndex = 0;
     } else {
       finishDraft();
       drawing.tool.value = 'pick';
       drawing.aiming.value = false;
       map.keyboard.enable();
-      map.doubleClickZoom.enable();
     }
   });
 }

@@ -95,6 +95,12 @@ function startEffects(plan: Plan, seen: { readonly value: number }): (() => void
   return [
     effect(() => map.getContainer().setAttribute('aria-label', words.value.plan.label)),
     effect(() => {
+      // where taps set things, two that come one soon after the other are no wish to come closer
+      if (state.sheetPlace.value === 'draw' || state.sheetPlace.value === 'route')
+        map.doubleClickZoom.disable();
+      else map.doubleClickZoom.enable();
+    }),
+    effect(() => {
       const opened = state.opened.value;
       const site = sketch.site.peek();
       // An edited site stays where it is; another one is shown whole.

@@ -84,7 +84,10 @@ export function layHandles(map: L.Map, pane: string): (handles: readonly Handle[
     });
     marker.addTo(map);
     const element = marker.getElement();
-    if (element) listen(shown, element);
+    if (element) {
+      element.dataset['handle'] = handle.key;
+      listen(shown, element);
+    }
     return shown;
   };
 

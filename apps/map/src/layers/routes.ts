@@ -74,13 +74,11 @@ function drawWays(group: L.LayerGroup, renderer: L.Renderer): void {
   alternatives.forEach((alternative, index) => {
     const isChosen = alternative.id === chosenId.value;
     const path = pathOf(isChosen && drawn.value ? drawn.value : alternative).map(latLng);
-    const hit = strokeWay(group, renderer, path, { index, weight: isChosen ? 5 : 3, isChosen });
-    hit.on('click', (event) => {
-      L.DomEvent.stopPropagation(event);
+    const choose = () => {
       drawn.value = null;
       chosenId.value = alternative.id;
-    });
-    hit.addTo(group);
+    };
+    strokeWay(group, renderer, path, { index, weight: isChosen ? 5 : 3, isChosen, choose });
   });
   if (none && 'geometry' in none) {
     const path = none.geometry.coordinates.map(([lon = 0, lat = 0]) => latLng([lon, lat]));
@@ -100,6 +98,8 @@ function planAgain(): void {
   if (route.answer.value !== null || shared.answer.value !== null) void planNow();
 }
 
+const endKey = (end: route.End, at: number): string => (at === 0 ? end : `${end}${at + 1}`);
+
 /** Handles of the two ends, of the point that is to be passed, and of the bends of the chosen way. */
 function handles(): Handle[] {
   const w = words.value.routes;
@@ -108,13 +108,7 @@ function handles(): Handle[] {
       const at = route.positionOf(place);
       if (at === null) return [];
       const move = (to: LonLat) => route.setPlace(end, i, { position: to });
-      const made = handle(
-        i === 0 ? end : `${end}${i + 1}`,
-        at,
-        w.placeLabel(end, i, all.length),
-        move,
-        planAgain,
-      );
+      const made = handle(endKey(end, i), at, w.placeLabel(end, i, all.length), move, planAgain);
       return [all.length > 1 ? { ...made, badge: String(i + 1) } : made];
     }),
   );
@@ -158,9 +152,14 @@ export function attachRoutes({ map }: Plan): () => void {
   };
   map.on('click', take);
   const container = map.getContainer();
-  route.midPlan.value = () => {
+  route.setMidPlan.value = () => {
+    const what = route.picking.value;
     const { x, y } = map.getSize();
-    return lonLatOf(map.containerPointToLatLng([x / 2, (y - state.coveredBottom.peek()) / 2]));
+    route.setPicked(lonLatOf(map.containerPointToLatLng([x / 2, (y - state.coveredBottom.peek()) / 2])));
+    // nothing else is to be set: the keys go on to move it
+    if (what === null || route.picking.value !== null) return;
+    const key = what === 'via' ? 'via' : endKey(what.end, what.at);
+    container.querySelector<HTMLElement>(`[data-handle="${key}"]`)?.focus({ preventScroll: true });
   };
   const stops = [
     effect(() => {
@@ -176,7 +175,7 @@ export function attachRoutes({ map }: Plan): () => void {
     }),
   ];
   return () => {
-    route.midPlan.value = null;
+    route.setMidPlan.value = null;
     map.off('click', take);
     for (const stop of stops) stop();
   };

@@ -1,6 +1,5 @@
 import type { SharedWay } from '@rootreach/core';
 import * as L from 'leaflet';
-import * as route from '../plan-route/route-state.js';
 import * as shared from '../plan-route/shared-state.js';
 import { latLng } from './ground.js';
 import { ink } from './ink.js';
@@ -17,14 +16,10 @@ function drawWay(group: L.LayerGroup, renderer: L.Renderer, way: SharedWay, inde
   for (const line of way.lines) {
     const path = line.geometry.coordinates.map(latLng);
     const weight = (shared.isMain(line, way) ? MAIN : BRANCH)[which];
-    const hit = strokeWay(group, renderer, path, { index, weight, isChosen });
-    hit.on('click', (event) => {
-      // a tap that sets an end goes through to the plan
-      if (route.picking.value !== null) return;
-      L.DomEvent.stopPropagation(event);
+    const choose = () => {
       shared.shape.value = way.shape;
-    });
-    hit.addTo(group);
+    };
+    strokeWay(group, renderer, path, { index, weight, isChosen, choose });
   }
   if (!isChosen) return;
   for (const { position } of way.junctions) {

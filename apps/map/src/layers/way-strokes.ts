@@ -1,4 +1,5 @@
 import * as L from 'leaflet';
+import * as route from '../plan-route/route-state.js';
 import { ink } from './ink.js';
 import { patternOf } from './route-pattern.js';
 
@@ -10,15 +11,16 @@ export interface WayStroke {
   readonly index: number;
   readonly weight: number;
   readonly isChosen: boolean;
+  readonly choose: () => void;
 }
 
-/** Draws one way in its pattern on a rim of paper. @returns the unseen line that takes taps, not yet on the plan. */
+/** Draws one way in its pattern on a rim of paper; a tap chooses it. */
 export function strokeWay(
   group: L.LayerGroup,
   renderer: L.Renderer,
   path: L.LatLngExpression[],
-  { index, weight, isChosen }: WayStroke,
-): L.Polyline {
+  { index, weight, isChosen, choose }: WayStroke,
+): void {
   const color = ink('ink');
   const common = { renderer, interactive: false } as const;
   L.polyline(path, { ...common, color: ink('paper'), weight: weight + 4, opacity: 0.9 }).addTo(group);
@@ -29,7 +31,14 @@ export function strokeWay(
     opacity: isChosen ? 1 : 0.6,
     dashArray: patternOf(index),
   }).addTo(group);
-  return L.polyline(path, { renderer, color, weight: HIT, opacity: 0 });
+  const hit = L.polyline(path, { renderer, color, weight: HIT, opacity: 0 });
+  hit.on('click', (event) => {
+    // a tap that sets a place goes through to the plan
+    if (route.picking.value !== null) return;
+    L.DomEvent.stopPropagation(event);
+    choose();
+  });
+  hit.addTo(group);
 }
 
 /** Rings the place where water cannot run on by itself. */

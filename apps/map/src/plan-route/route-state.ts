@@ -105,8 +105,8 @@ export const chosen = computed<RouteAlternative | null>(() => {
   return among === undefined ? null : (drawn.value ?? among.find(({ id }) => id === chosenId.value) ?? null);
 });
 
-/** Middle of what can be seen of the plan; null until the plan is there. */
-export const midPlan = signal<(() => LonLat) | null>(null);
+/** Sets what a tap would, in the middle of what can be seen of the plan; null until the plan is there. */
+export const setMidPlan = signal<(() => void) | null>(null);
 
 /** Puts a place in the list of one end. */
 export function setPlace(end: End, at: number, place: RoutePlace | null): void {
@@ -150,6 +150,10 @@ export function setPicked(place: LonLat): void {
     picking.value = isStart && placesOf('to').length === 0 ? { end: 'to', at: 0 } : null;
   });
 }
+
+/** The number that a place has among those of its end on the page; of all that are asked for, the one at `i`. */
+export const numberOf = (end: End, i: number): number =>
+  ends[end].value.indexOf(placesOf(end)[i] ?? null) + 1;
 
 /** Where a place lies: its own position, or that of the fitting it names. */
 export function positionOf(place: RoutePlace | null): LonLat | null {

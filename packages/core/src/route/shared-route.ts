@@ -1,5 +1,5 @@
 import type { Assumption } from '../model/issue.js';
-import type { PlannedNetwork } from '../model/network.js';
+import type { NetworkLine, PlannedNetwork } from '../model/network.js';
 import type { NetworkFall } from '../model/network-fall.js';
 import type { PipeForArea } from '../model/pipe-for-area.js';
 import type {
@@ -64,9 +64,9 @@ function widest(scene: RouteScene, ends: SharedEnds, sizeFor: SizeFor): RouteSce
 function searched(
   scene: RouteScene,
   ends: SharedEnds,
-  sizeFor: SizeFor,
-  { onProgress, shouldStop }: SharedRouteOptions,
+  { pipeFor, onProgress, shouldStop }: SharedRouteOptions,
 ): PlannedNetwork | null {
+  const sizeFor: SizeFor = (area) => pipeFor?.(area).sizeM ?? scene.request.pipe.sizeM;
   const wide = widest(scene, ends, sizeFor);
   const options = {
     ...sharedPrices(scene, sizeFor),
@@ -124,6 +124,38 @@ function chosenOf(
   return noFallOf(scene, least.lines, least.fall);
 }
 
+/** The outlet that a line's water comes out at. */
+function outletBelow(lines: readonly NetworkLine[], id: string): string {
+  const line = lines.find((each) => each.id === id) as NetworkLine;
+  const next = lines.find(({ from }) => from === line.to);
+  return next === undefined ? line.to : outletBelow(lines, next.id);
+}
+
+/**
+ * The search looks at the ground's price, not its height, so the outlet it takes may lie too high: then the others are
+ * tried without it, down to the last. What is told where none will do is the least that is missing.
+ */
+function overOutlets(
+  scene: RouteScene,
+  request: SharedRouteRequest,
+  ends: SharedEnds,
+  options: SharedRouteOptions,
+): SharedRoute | NoSharedRoute {
+  let none: NoSharedRoute = { reason: 'blocked', shortfallM: null };
+  for (let { outlets } = ends; outlets.length > 0; ) {
+    const network = searched(scene, { ...ends, outlets }, options);
+    const found = network && chosenOf(scene, request, ends, network, options);
+    if (network === null || found === null) break;
+    if (!('reason' in found) || found.reason === 'blocked') return found;
+    if (none.reason === 'blocked' || found.shortfallM < none.shortfallM) none = found;
+    const { line } = found;
+    const all = network.lines.some(({ id }) => id === line) ? network.lines : network.separate.lines;
+    const tooHigh = outletBelow(all, line);
+    outlets = outlets.filter(({ id }) => id !== tooHigh);
+  }
+  return none;
+}
+
 /**
  * Lines from several sources to one or more outlets of a site, sharing trenches where that is cheaper, shared pipe
  * sized downstream, all falling to their outlet. Where the shared lines cannot fall but separate ones can, those are
@@ -143,12 +175,7 @@ export function planSharedRoute(
   const { shouldStop } = options;
   const onProgress = onlyForward(options.onProgress);
   onProgress(0.1);
-  const sizeFor: SizeFor = (area) => options.pipeFor?.(area).sizeM ?? request.pipe.sizeM;
-  const network = searched(scene, ends, sizeFor, { ...options, onProgress });
-  const found: SharedRoute | NoSharedRoute =
-    network === null
-      ? { reason: 'blocked', shortfallM: null }
-      : chosenOf(scene, request, ends, network, options);
+  const found = overOutlets(scene, request, ends, { ...options, onProgress });
   const route = 'lines' in found ? found : null;
   onProgress(1);
   return {

@@ -1,4 +1,4 @@
-import { useId } from 'preact/hooks';
+import { useEffect, useId, useRef } from 'preact/hooks';
 import * as route from '../../plan-route/route-state.js';
 import * as state from '../../state.js';
 import { words } from '../../words/words.js';
@@ -18,19 +18,19 @@ function numberOf(text: string): number | null {
 const whatOf = (picking: Exclude<route.Picking, null>): 'via' | route.End =>
   picking === 'via' ? 'via' : picking.end;
 
+/** The button that had the focus is gone: then the keys would have to come all the way again. */
+const focusIsLost = (): boolean => document.activeElement === document.body;
+
 /** What the next tap does, and how to do without one. */
 export function Picking({ picking }: { readonly picking: Exclude<route.Picking, null> }) {
+  const button = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    if (focusIsLost()) button.current?.focus({ preventScroll: true });
+  }, []);
   return (
     <div class="route-picking">
       <p role="status">{w().tapping[whatOf(picking)]}</p>
-      <button
-        type="button"
-        class="button"
-        onClick={() => {
-          const middle = route.midPlan.value?.();
-          if (middle) route.setPicked(middle);
-        }}
-      >
+      <button ref={button} type="button" class="button" onClick={() => route.setMidPlan.value?.()}>
         {w().midPlan}
       </button>
     </div>
@@ -131,8 +131,15 @@ function PlaceChoice({ end, at }: { readonly end: route.End; readonly at: number
 export function Places({ end }: { readonly end: route.End }) {
   const places = route.ends[end].value;
   const isFull = places.length >= MOST[end];
+  const list = useRef<HTMLDivElement>(null);
+  const before = useRef(places.length);
+  useEffect(() => {
+    const isFewer = places.length < before.current;
+    before.current = places.length;
+    if (isFewer && focusIsLost()) [...(list.current?.querySelectorAll('select') ?? [])].at(-1)?.focus();
+  }, [places.length]);
   return (
-    <div class="route-places">
+    <div class="route-places" ref={list}>
       {places.map((_, at) => (
         <PlaceChoice key={`${end}${at}`} end={end} at={at} />
       ))}

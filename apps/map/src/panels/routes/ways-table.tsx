@@ -4,6 +4,7 @@ import * as route from '../../plan-route/route-state.js';
 import * as state from '../../state.js';
 import { words } from '../../words/words.js';
 import { FiguresTable, type Row } from './figures-table.js';
+import { outletOf } from './line-names.js';
 
 const w = () => words.value.routes;
 
@@ -20,7 +21,9 @@ function depthOf({ depthM }: RouteAlternative): string {
 function rowsFor(currency: string): Row<RouteAlternative>[] {
   const { figures, chance, money, severed, noHarm } = w();
   const units = state.units.value;
+  const several = route.placesOf('to').length > 1;
   return [
+    ...(several ? [[figures.outlet, outletOf] as const] : []),
     [figures.length, (one) => measure.length(one.lengthM, units)],
     [figures.now, (one) => money(one.cost.now, currency)],
     [figures.present, (one) => money(one.cost.presentValue, currency)],

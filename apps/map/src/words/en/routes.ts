@@ -65,6 +65,7 @@ export const routes = {
     drawn: 'As you drew it',
   } satisfies Record<RouteAim, string>,
   figures: {
+    outlet: 'Comes out at',
     length: 'Length',
     bends: 'Bends',
     joints: 'Joints near roots',
@@ -138,7 +139,11 @@ export const routes = {
     start: (n: number, fitting: string | null) =>
       fitting === null ? `start ${n}` : `start ${n} (${fitting})`,
     meeting: (letter: string) => `meeting ${letter}`,
-    outlet: (fitting: string | null) => (fitting === null ? 'outlet' : `outlet ${fitting}`),
+    /** @param n its number, where there are several. */
+    outlet: (n: number | null, fitting: string | null) => {
+      if (n === null) return fitting === null ? 'outlet' : `outlet ${fitting}`;
+      return fitting === null ? `outlet ${n}` : `outlet ${n} (${fitting})`;
+    },
     line: (isMain: boolean, from: string, to: string) => `${isMain ? 'Main' : 'Branch'}: ${from} to ${to}`,
     pipe: (length: string, size: string) => `${length} of ${size} pipe`,
     carries: (flow: string) => `for ${flow}`,

@@ -57,6 +57,7 @@ export const routes: Words['routes'] = {
     drawn: 'Como lo dibujó',
   },
   figures: {
+    outlet: 'Sale en',
     length: 'Largo',
     bends: 'Codos',
     joints: 'Uniones cerca de raíces',
@@ -133,7 +134,10 @@ export const routes: Words['routes'] = {
     onlyShared: 'Aquí solo las líneas que comparten la principal bajan todo el camino.',
     start: (n, fitting) => (fitting === null ? `comienzo ${n}` : `comienzo ${n} (${fitting})`),
     meeting: (letter) => `encuentro ${letter}`,
-    outlet: (fitting) => (fitting === null ? 'salida' : `salida ${fitting}`),
+    outlet: (n, fitting) => {
+      if (n === null) return fitting === null ? 'salida' : `salida ${fitting}`;
+      return fitting === null ? `salida ${n}` : `salida ${n} (${fitting})`;
+    },
     line: (isMain, from, to) => `${isMain ? 'Principal' : 'Ramal'}: de ${from} a ${to}`,
     pipe: (length, size) => `${length} de tubo de ${size}`,
     carries: (flow) => `para ${flow}`,
