@@ -17,7 +17,8 @@ const needed = Object.fromEntries(
 );
 
 /** Names of the properties of the last feature of each kind, and their schema: features mostly follow others like them. */
-const last: Partial<Record<FeatureKind, { readonly names: readonly string[]; readonly schema: z.ZodType }>> = {};
+const last: Partial<Record<FeatureKind, { readonly names: readonly string[]; readonly schema: z.ZodType }>> =
+  {};
 
 const sameNames = (a: readonly string[], b: readonly string[]): boolean =>
   a.length === b.length && a.every((name, i) => name === b[i]);
