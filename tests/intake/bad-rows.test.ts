@@ -23,10 +23,16 @@ it('a geometry without a type or coordinates costs its own feature alone', async
     geometry,
   });
   const point = { type: 'Point', coordinates: [-70.6, 40.5] };
-  const odd = [{ coordinates: [1, 2] }, { type: 'Point' }, { type: 'Point', coordinates: [null, {}] }];
-  const features = [point, point, point, point, ...odd].map(feature);
+  // an object with a toString of its own is no number and cannot be made one
+  const odd = [
+    { coordinates: [1, 2] },
+    { type: 'Point' },
+    { type: 'Point', coordinates: [null, {}] },
+    { type: 'Point', coordinates: [-70.6, { toString: 40.5 }] },
+  ];
+  const features = [point, point, point, point, point, ...odd].map(feature);
   const read = await taken('trees.geojson', JSON.stringify({ type: 'FeatureCollection', features }));
-  expect(featuresOf(read)).toHaveLength(4);
+  expect(featuresOf(read)).toHaveLength(5);
   expect(countOf(read, 'no-position')).toBe(odd.length);
   expect(JSON.stringify(read.report)).not.toMatch(/NaN|undefined/);
 });

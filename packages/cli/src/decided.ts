@@ -7,6 +7,7 @@ import {
   type PriceIssue,
   type PriceList,
   type Site,
+  type Units,
 } from '@rootreach/core';
 import type { Args } from './args.js';
 import { asAsked } from './as-asked.js';
@@ -18,7 +19,6 @@ import { unitsFor } from './page.js';
 import { bestRoute, routeIsAsked } from './planned-route.js';
 import { type GivenPrices, pricesFrom } from './prices-from.js';
 import { reportIssues } from './print/issues.js';
-import type { Units } from './print/lengths.js';
 import { reportPriceIssues } from './print/price-issues.js';
 import { Progress } from './progress.js';
 import { readFiles } from './read-files.js';

@@ -1,8 +1,7 @@
-import type { Issue, Site } from '@rootreach/core';
+import type { Issue, Site, Units } from '@rootreach/core';
 import { CannotDo } from './cannot-do.js';
 import type { Io } from './io.js';
 import { reportIssues } from './print/issues.js';
-import type { Units } from './print/lengths.js';
 
 /** Stops where there is no line to score, and says what stood in the way. */
 export function needLines(site: Site, issues: readonly Issue[], io: Io, units: Units): void {

@@ -1,6 +1,5 @@
-import type { Site } from '@rootreach/core';
+import type { Site, Units } from '@rootreach/core';
 import type { Io } from './io.js';
-import type { Units } from './print/lengths.js';
 import type { Page } from './print/rank-table.js';
 import { styleFor } from './print/style.js';
 

@@ -5,6 +5,7 @@ import {
   type PriceTerms,
   rank,
   type Site,
+  type Units,
   type WorkRequest,
   workStretch,
 } from '@rootreach/core';
@@ -12,7 +13,6 @@ import type { Args } from './args.js';
 import { CannotDo } from './cannot-do.js';
 import type { OptionSpecs } from './command.js';
 import type { Scoring } from './common-options.js';
-import type { Units } from './print/lengths.js';
 import { routeOptions } from './route-asked.js';
 
 /** Options that say which stretch. */

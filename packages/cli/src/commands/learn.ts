@@ -1,3 +1,4 @@
+import type { Units } from '@rootreach/core';
 import type { Args } from '../args.js';
 import { CannotDo } from '../cannot-do.js';
 import type { Command, ExitCode } from '../command.js';
@@ -11,7 +12,6 @@ import { reportIssues } from '../print/issues.js';
 import { json } from '../print/json.js';
 import { learnedJson } from '../print/learned-json.js';
 import { learnedReport } from '../print/learned-report.js';
-import type { Units } from '../print/lengths.js';
 import { sameFile } from '../same-file.js';
 import { outputPath, writeOutput } from '../write-output.js';
 

@@ -1,6 +1,6 @@
-import { type Assumption, jointRow, pipeRow } from '@rootreach/core';
+import { type Assumption, jointRow, pipeRow, type Units } from '@rootreach/core';
 import { count } from './count.js';
-import { depth, length, pipeSize, span, trunk, type Units } from './lengths.js';
+import { depth, length, pipeSize, span, trunk } from './lengths.js';
 import { percent } from './water-numbers.js';
 
 /** Examples named before the rest are only counted. */

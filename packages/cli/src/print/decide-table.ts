@@ -1,10 +1,17 @@
-import { type Chance, type Choice, type DecideResult, pipeRow, type Recurring } from '@rootreach/core';
+import {
+  type Chance,
+  type Choice,
+  type DecideResult,
+  pipeRow,
+  type Recurring,
+  type Units,
+} from '@rootreach/core';
 import { shortCautions } from './cautions.js';
 import { chanceRange, percent } from './chance.js';
 import { count } from './count.js';
 import { workAssumptionLines } from './decide-assumptions.js';
 import { switchLines } from './decide-switches.js';
-import { length, pipeSize, span, type Units } from './lengths.js';
+import { length, pipeSize, span } from './lengths.js';
 import { wholeMoney } from './money.js';
 import { datesText, priceNote } from './price-note.js';
 import { printable } from './printable.js';

@@ -6,13 +6,14 @@ import {
   reasonFor,
   type SegmentResult,
   type TreeZones,
+  type Units,
   wordChance,
 } from '@rootreach/core';
 import { assumptionLines } from './assumptions.js';
 import { chanceRange, fall, percent } from './chance.js';
 import { count } from './count.js';
 import { factorLines } from './factor-lines.js';
-import { depth, length, span, trunk, type Units } from './lengths.js';
+import { depth, length, span, trunk } from './lengths.js';
 import { printable } from './printable.js';
 import type { Page } from './rank-table.js';
 import { knownPhrase, reelPhrase } from './segment-phrases.js';

@@ -1,6 +1,6 @@
-import type { Factor } from '@rootreach/core';
+import type { Factor, Units } from '@rootreach/core';
 import { wordKnown } from './known.js';
-import { length, type Units } from './lengths.js';
+import { length } from './lengths.js';
 
 const METRES = /(\d+(?:\.\d+)?) m\b/g;
 

@@ -1,6 +1,6 @@
-import { type GroundBasis, wordGroundBasis } from '@rootreach/core';
+import { type GroundBasis, type Units, wordGroundBasis } from '@rootreach/core';
 import type { GivenGround } from '../ground-from.js';
-import { length, type Units } from './lengths.js';
+import { length } from './lengths.js';
 
 const UNIT = { m: 'metres', ft: 'feet', 'us-ft': 'US survey feet' } as const;
 

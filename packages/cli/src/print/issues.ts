@@ -1,7 +1,6 @@
-import { type Issue, type Severity, wordIssue } from '@rootreach/core';
+import { type Issue, type Severity, type Units, wordIssue } from '@rootreach/core';
 import type { Io } from '../io.js';
 import { count } from './count.js';
-import type { Units } from './lengths.js';
 import { printable } from './printable.js';
 
 const ORDER: readonly Severity[] = ['error', 'warning', 'notice'];

@@ -1,6 +1,4 @@
-import { toCentimetres, toFeet, toInches, toMillimetres } from '@rootreach/core';
-
-export type Units = 'us' | 'metric';
+import { toCentimetres, toFeet, toInches, toMillimetres, type Units } from '@rootreach/core';
 
 /** Feet along the ground are whole from here up: a reel counter and a tape agree no better. */
 const WHOLE_FEET_FROM = 10;

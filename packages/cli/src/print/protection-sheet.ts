@@ -1,5 +1,5 @@
-import { type ProtectionSheet, wordProtectionSheet } from '@rootreach/core';
-import { length, span, trunk, type Units } from './lengths.js';
+import { type ProtectionSheet, type Units, wordProtectionSheet } from '@rootreach/core';
+import { length, span, trunk } from './lengths.js';
 import type { Style } from './style.js';
 import { wrap } from './wrap.js';
 

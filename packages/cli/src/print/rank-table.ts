@@ -1,8 +1,7 @@
-import type { RankResult, SegmentResult } from '@rootreach/core';
+import type { RankResult, SegmentResult, Units } from '@rootreach/core';
 import { shortCautions } from './cautions.js';
 import { chanceRange } from './chance.js';
 import { count } from './count.js';
-import type { Units } from './lengths.js';
 import { printable } from './printable.js';
 import { changePhrase, doPhrases, whyPhrases } from './segment-phrases.js';
 import { shellWord } from './shell-word.js';

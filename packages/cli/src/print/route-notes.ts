@@ -1,6 +1,6 @@
-import type { HarmReason, NoRoute, RouteAlternative, RouteResult } from '@rootreach/core';
+import type { HarmReason, NoRoute, RouteAlternative, RouteResult, Units } from '@rootreach/core';
 import { percent } from './chance.js';
-import { depth, length, span, type Units } from './lengths.js';
+import { depth, length, span } from './lengths.js';
 
 const REASONS: Readonly<Record<HarmReason, string>> = {
   'inside-3-diameters': 'inside 3 trunk diameters',

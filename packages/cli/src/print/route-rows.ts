@@ -1,6 +1,6 @@
-import type { RouteAlternative } from '@rootreach/core';
+import type { RouteAlternative, Units } from '@rootreach/core';
 import { chanceRange, percent } from './chance.js';
-import { depth, length, type Units } from './lengths.js';
+import { depth, length } from './lengths.js';
 import { wholeMoney } from './money.js';
 
 /** A row of the side-by-side table: what it tells, and its cell of one alternative. */

@@ -1,8 +1,8 @@
-import type { LaidPipe, SharedRoute, SharedRouteResult, SharedWay, Site } from '@rootreach/core';
+import type { LaidPipe, SharedRoute, SharedRouteResult, SharedWay, Site, Units } from '@rootreach/core';
 import { aligned } from './aligned.js';
 import { shortCautions } from './cautions.js';
 import { chanceRange } from './chance.js';
-import { depth, length, pipeSize, type Units } from './lengths.js';
+import { depth, length, pipeSize } from './lengths.js';
 import { wholeMoney } from './money.js';
 import { datesText, priceNote } from './price-note.js';
 import { printable } from './printable.js';

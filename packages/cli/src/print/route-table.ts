@@ -1,9 +1,9 @@
-import type { PipeChoice, RouteResult, Site } from '@rootreach/core';
+import type { PipeChoice, RouteResult, Site, Units } from '@rootreach/core';
 import { aligned } from './aligned.js';
 import { shortCautions } from './cautions.js';
 import { chanceRange } from './chance.js';
 import { count } from './count.js';
-import { length, pipeSize, span, type Units } from './lengths.js';
+import { length, pipeSize, span } from './lengths.js';
 import { wholeMoney } from './money.js';
 import { datesText, priceNote } from './price-note.js';
 import { printable } from './printable.js';

@@ -1,6 +1,12 @@
-import { adviceFor, type RankResult, reasonFor, type SegmentResult, toFeet } from '@rootreach/core';
+import {
+  adviceFor,
+  type RankResult,
+  reasonFor,
+  type SegmentResult,
+  toFeet,
+  type Units,
+} from '@rootreach/core';
 import { type Cell, csv } from './csv.js';
-import type { Units } from './lengths.js';
 import { bestChange } from './segment-phrases.js';
 
 type Column = readonly [name: string, of: (segment: SegmentResult) => Cell];

@@ -1,6 +1,6 @@
-import { adviceFor, type Driver, reasonFor, type SegmentResult } from '@rootreach/core';
+import { adviceFor, type Driver, reasonFor, type SegmentResult, type Units } from '@rootreach/core';
 import { fall, percent } from './chance.js';
-import { length, span, type Units } from './lengths.js';
+import { length, span } from './lengths.js';
 
 const SEEN = {
   clear: 'seen clear',

@@ -1,6 +1,6 @@
-import { type PipeForArea, rainLookUp, toSquareFeet } from '@rootreach/core';
+import { type PipeForArea, rainLookUp, toSquareFeet, type Units } from '@rootreach/core';
 import type { Sizing } from '../sized-by-rain.js';
-import { pipeSize, type Units } from './lengths.js';
+import { pipeSize } from './lengths.js';
 import { flow, rain } from './water-numbers.js';
 
 /** A catchment: `1,200 ft2`, `111 m2`. */

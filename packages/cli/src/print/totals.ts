@@ -1,6 +1,6 @@
-import type { Band, RankTotals } from '@rootreach/core';
+import type { Band, RankTotals, Units } from '@rootreach/core';
 import { count } from './count.js';
-import { length, type Units } from './lengths.js';
+import { length } from './lengths.js';
 
 const BANDS: readonly Band[] = ['act', 'inspect', 'watch', 'leave', 'cannot-say'];
 

@@ -1,5 +1,4 @@
-import type { LineWater } from '@rootreach/core';
-import type { Units } from './lengths.js';
+import type { LineWater, Units } from '@rootreach/core';
 import { flow, flowRange, percent, used, usedRange } from './water-numbers.js';
 
 /** Stands where nothing can be said; never a nought. */

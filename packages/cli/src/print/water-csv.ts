@@ -7,11 +7,11 @@ import {
   toLitresPerSecond,
   toMillimetres,
   toSquareFeet,
+  type Units,
   type WaterResult,
   wordWaterGap,
 } from '@rootreach/core';
 import { type Cell, csv } from './csv.js';
-import type { Units } from './lengths.js';
 
 type Column = readonly [name: string, of: (line: LineWater) => Cell];
 

@@ -1,13 +1,14 @@
 import {
   type LineWater,
   type Seen,
+  type Units,
   type WaterGap,
   type WaterResult,
   wordWaterGap,
   wordWaterWarning,
 } from '@rootreach/core';
 import { count } from './count.js';
-import { depth, length, span, type Units } from './lengths.js';
+import { depth, length, span } from './lengths.js';
 import { UNKNOWN } from './water-columns.js';
 import { flow, percent, slopeRange, velocity, velocityRange } from './water-numbers.js';
 

@@ -1,5 +1,11 @@
-import { type Range, toFeet, toGallonsPerMinute, toInchesPerHour, toLitresPerSecond } from '@rootreach/core';
-import type { Units } from './lengths.js';
+import {
+  type Range,
+  toFeet,
+  toGallonsPerMinute,
+  toInchesPerHour,
+  toLitresPerSecond,
+  type Units,
+} from '@rootreach/core';
 
 /** Two figures, three from a hundred up: nothing about a buried pipe is known better. */
 function figures(value: number): string {

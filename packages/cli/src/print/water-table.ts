@@ -1,8 +1,8 @@
-import type { LineWater, WaterResult, WaterWarning } from '@rootreach/core';
+import type { LineWater, Units, WaterResult, WaterWarning } from '@rootreach/core';
 import { assumptionLines } from './assumptions.js';
 import { shortCautions } from './cautions.js';
 import { count } from './count.js';
-import { length, pipeSize, type Units } from './lengths.js';
+import { length, pipeSize } from './lengths.js';
 import { printable } from './printable.js';
 import type { Page } from './rank-table.js';
 import { siteTitle } from './site-title.js';

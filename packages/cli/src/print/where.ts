@@ -1,5 +1,5 @@
-import { type SegmentResult, wordReach } from '@rootreach/core';
-import { length, span, type Units } from './lengths.js';
+import { type SegmentResult, type Units, wordReach } from '@rootreach/core';
+import { length, span } from './lengths.js';
 
 /** Where a crew finds a segment: `from cleanout CO1, upstream, 34 to 44 ft`. */
 export const whereOf = ({ reach }: SegmentResult, units: Units): string =>

@@ -84,12 +84,19 @@ export function chunksOf(file: string, chunkBytes = CHUNK_BYTES): Chunk[] {
   }
 }
 
+/** Length of a piece without the comma and the space that follow its last feature. */
+function withoutComma(bytes: Buffer): number {
+  let end = bytes.length;
+  while (end > 0 && isSpace(bytes[end - 1])) end--;
+  return end > 0 && bytes[end - 1] === 44 ? end - 1 : end;
+}
+
 /** The piece as a GeoJSON text of its own. */
 export function textOfChunk({ file, head, from, to, last }: Chunk): string {
   const fd = openSync(file, 'r');
   try {
-    const text = bytesAt(fd, from, to - from).toString('utf8');
-    return last ? head + text : `${head}${text.replace(/,\s*$/, '')}]}`;
+    const bytes = bytesAt(fd, from, to - from);
+    return head + (last ? bytes.toString('utf8') : `${bytes.toString('utf8', 0, withoutComma(bytes))}]}`);
   } finally {
     closeSync(fd);
   }

@@ -16,12 +16,14 @@ const needed = Object.fromEntries(
   ]),
 );
 
-/**
- * Schema of a kind cut down to the properties that a feature has and those it must have: the same verdict as the
- * whole one, without asking for twenty properties that are not there.
- */
-export function schemaFor(kind: FeatureKind, values: Properties): z.ZodType {
-  const names = Object.keys(values);
+/** Names of the properties of the last feature of each kind, and their schema: features mostly follow others like them. */
+const last: Partial<Record<FeatureKind, { readonly names: readonly string[]; readonly schema: z.ZodType }>> =
+  {};
+
+const sameNames = (a: readonly string[], b: readonly string[]): boolean =>
+  a.length === b.length && a.every((name, i) => name === b[i]);
+
+function remembered(kind: FeatureKind, names: readonly string[]): z.ZodType {
   const key = `${kind} ${names.join(' ')}`;
   let schema = known.get(key);
   if (schema === undefined) {
@@ -33,5 +35,18 @@ export function schemaFor(kind: FeatureKind, values: Properties): z.ZodType {
     if (known.size >= REMEMBERED) known.clear();
     known.set(key, schema);
   }
+  return schema;
+}
+
+/**
+ * Schema of a kind cut down to the properties that a feature has and those it must have: the same verdict as the
+ * whole one, without asking for twenty properties that are not there.
+ */
+export function schemaFor(kind: FeatureKind, values: Properties): z.ZodType {
+  const names = Object.keys(values);
+  const before = last[kind];
+  if (before !== undefined && sameNames(before.names, names)) return before.schema;
+  const schema = remembered(kind, names);
+  last[kind] = { names, schema };
   return schema;
 }

@@ -1,3 +1,4 @@
+import { checkPositive } from '../units/check-positive.js';
 import type { Metres } from '../units/quantity.js';
 import { FULL_ANGLE, sectionBelow } from './section.js';
 
@@ -23,12 +24,6 @@ export const MOST_FLOW_DEPTH = (1 - Math.cos(MOST_FLOW_ANGLE / 2)) / 2;
 /** Halvings of the depth interval: down to a billionth of a diameter. */
 const HALVINGS = 30;
 
-function positive(value: number, name: string): void {
-  if (!(value > 0 && Number.isFinite(value))) {
-    throw new RangeError(`${name} must be a finite number above 0, got ${value}`);
-  }
-}
-
 /**
  * Flow, m3/s, and velocity, m/s, of a round pipe running full by Manning's formula.
  * @param insideDiameter metres, as `fromInches` or `fromMillimetres` give them.
@@ -37,9 +32,9 @@ function positive(value: number, name: string): void {
  * @throws RangeError for a value that is not above 0.
  */
 export function manningFull(insideDiameter: Metres, slopeRatio: number, n: number): PipeFlow {
-  positive(insideDiameter, 'insideDiameter');
-  positive(slopeRatio, 'slopeRatio');
-  positive(n, 'n');
+  checkPositive(insideDiameter, 'insideDiameter');
+  checkPositive(slopeRatio, 'slopeRatio');
+  checkPositive(n, 'n');
   const velocityMs = ((insideDiameter / 4) ** (2 / 3) * Math.sqrt(slopeRatio)) / n;
   return { velocityMs, flowM3s: (velocityMs * Math.PI * insideDiameter ** 2) / 4 };
 }
@@ -98,7 +93,7 @@ export function depthForFlow(shareOfFull: number): number | null {
 
 /** Slope at which the full pipe reaches a velocity. */
 export function slopeForVelocity(insideDiameter: Metres, n: number, velocityMs: number): number {
-  positive(insideDiameter, 'insideDiameter');
-  positive(n, 'n');
+  checkPositive(insideDiameter, 'insideDiameter');
+  checkPositive(n, 'n');
   return ((velocityMs * n) / (insideDiameter / 4) ** (2 / 3)) ** 2;
 }

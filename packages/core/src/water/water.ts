@@ -7,6 +7,7 @@ import { placeFindings } from '../risk/known.js';
 import { pipeFlow } from '../tables/pipe-flow.js';
 import { runoffRow, type SurfaceKey } from '../tables/runoff.js';
 import { yearOf } from '../units/calendar.js';
+import { checkPositive } from '../units/check-positive.js';
 import { waterAssumptions } from './assumptions.js';
 import { waterCautions } from './cautions.js';
 import { lineSlope } from './line-slope.js';
@@ -31,12 +32,6 @@ export interface WaterOptions {
 
 /** Joints and segments play no part here: one segment a line is enough. */
 const WHOLE_LINE_M = 1e9;
-
-function positive(value: number | undefined, name: string): void {
-  if (value !== undefined && !(value > 0 && Number.isFinite(value))) {
-    throw new RangeError(`${name} must be a finite number above 0, got ${value}`);
-  }
-}
 
 function knownSite(site: Site, asOf: string | undefined): Site {
   if (asOf === undefined) return site;
@@ -81,8 +76,8 @@ function inputsOf(
  * @throws RangeError for options that make no sense; bad data never throws.
  */
 export function waterOf(given: Site, options: WaterOptions = {}): WaterResult {
-  positive(options.rainMmPerHour, 'rainMmPerHour');
-  positive(options.slopeRatio, 'slopeRatio');
+  if (options.rainMmPerHour !== undefined) checkPositive(options.rainMmPerHour, 'rainMmPerHour');
+  if (options.slopeRatio !== undefined) checkPositive(options.slopeRatio, 'slopeRatio');
   const site = knownSite(given, options.asOf);
   const { key, name, low, mid, high } = runoffRow(options.surface ?? 'roof-or-paving');
   const runoff = { low: low.value, mid: mid.value, high: high.value };

@@ -73,10 +73,12 @@ function cell(rows: readonly RawRow[], columns: readonly string[]): GuessedPosit
   return { ...found, position: { from: 'wkb-cell', column: wkb }, why: `well-known binary in ${wkb}` };
 }
 
-/** First position of a geometry, however deep it lies. */
+/** First position of a geometry, however deep it lies; null where it is no pair of numbers. */
 function firstOf(coordinates: unknown): readonly number[] | null {
   if (!Array.isArray(coordinates)) return null;
-  return typeof coordinates[0] === 'number' ? (coordinates as number[]) : firstOf(coordinates[0]);
+  const [x, y] = coordinates;
+  if (typeof x !== 'number') return firstOf(x);
+  return typeof y === 'number' ? (coordinates as number[]) : null;
 }
 
 function fromGeometry(rows: readonly RawRow[]): GuessedPosition | null {
