@@ -1,13 +1,14 @@
+import type { Units } from '@rootreach/core';
 import { describe, expect, it } from 'vitest';
 import * as measure from '../../apps/map/src/measure.js';
 
 const { roundStep, unitM } = measure;
 /** With common spaces: the page keeps number and unit together by unbreakable ones. */
 const plain = (text: string) => text.replaceAll('\u00a0', ' ');
-const length = (m: number, units: measure.Units) => plain(measure.length(m, units));
-const depth = (m: number, units: measure.Units) => plain(measure.depth(m, units));
-const girth = (m: number, units: measure.Units) => plain(measure.girth(m, units));
-const span = (from: number, to: number, units: measure.Units) => plain(measure.span(from, to, units));
+const length = (m: number, units: Units) => plain(measure.length(m, units));
+const depth = (m: number, units: Units) => plain(measure.depth(m, units));
+const girth = (m: number, units: Units) => plain(measure.girth(m, units));
+const span = (from: number, to: number, units: Units) => plain(measure.span(from, to, units));
 
 // NIST SP 811, appendix B: 1 ft = 0.3048 m and 1 in = 2.54 cm, both exact.
 describe('lengths on the page', () => {

@@ -1,6 +1,4 @@
-import { toCentimetres, toFeet, toInches } from '@rootreach/core';
-
-export type Units = 'us' | 'metric';
+import { toCentimetres, toFeet, toInches, type Units } from '@rootreach/core';
 
 /** Keeps a number and its unit on one line. */
 const GAP = '\u00a0';

@@ -1,7 +1,15 @@
 import { computed, signal } from '@preact/signals';
-import type { Box, Issue, LineDetail, LineResult, SegmentResult, Severity, TreeZones } from '@rootreach/core';
+import type {
+  Box,
+  Issue,
+  LineDetail,
+  LineResult,
+  SegmentResult,
+  Severity,
+  TreeZones,
+  Units,
+} from '@rootreach/core';
 import type { View } from './large.js';
-import type { Units } from './measure.js';
 import type { Opened } from './tasks.js';
 import type { Shared } from './url.js';
 

@@ -1,4 +1,4 @@
-import type { Units } from './measure.js';
+import type { Units } from '@rootreach/core';
 
 /** What of the state can be shared as an address. */
 export interface Shared {

@@ -1,9 +1,9 @@
+import type { Units } from '@rootreach/core';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { LengthUnit } from '../../../apps/map/src/enter/length-units.js';
 import { parseLength } from '../../../apps/map/src/enter/parse-length.js';
 import { bareUnit, type Measured, showLength } from '../../../apps/map/src/enter/show-length.js';
-import type { Units } from '../../../apps/map/src/measure.js';
 
 const inches = (typed: string, bare: LengthUnit = 'in') =>
   (parseLength(typed, bare)?.lengthM ?? NaN) / 0.0254;

@@ -1,5 +1,4 @@
-import { quantities } from '@rootreach/core';
-import type { Units } from '../measure.js';
+import { quantities, type Units } from '@rootreach/core';
 import { familyOf, type LengthUnit, metresOf } from './length-units.js';
 import type { TypedLength } from './parse-length.js';
 

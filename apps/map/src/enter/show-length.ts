@@ -1,5 +1,4 @@
-import { toFeet, toInches } from '@rootreach/core';
-import type { Units } from '../measure.js';
+import { toFeet, toInches, type Units } from '@rootreach/core';
 import { type LengthUnit, metresOf } from './length-units.js';
 
 /** What is measured: along the ground, into it, through or round a trunk, a pipe's size, a level. */

@@ -1,4 +1,4 @@
-import type { Units } from '../measure.js';
+import type { Units } from '@rootreach/core';
 import type { SiteDocument } from '../sketch/document.js';
 import * as state from '../state.js';
 import { today } from '../today.js';

@@ -1,5 +1,6 @@
+import type { Units } from '@rootreach/core';
 import * as L from 'leaflet';
-import { roundStep, type Units, unitM } from '../measure.js';
+import { roundStep, unitM } from '../measure.js';
 import { ink } from './ink.js';
 import type { Plan } from './plan.js';
 

@@ -1,6 +1,5 @@
-import type { SegmentResult } from '@rootreach/core';
+import type { SegmentResult, Units } from '@rootreach/core';
 import * as L from 'leaflet';
-import type { Units } from '../measure.js';
 import { latLng } from './ground.js';
 import { ink } from './ink.js';
 import type { Plan } from './plan.js';

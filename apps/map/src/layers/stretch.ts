@@ -1,6 +1,5 @@
-import type { Band, SegmentResult } from '@rootreach/core';
+import type { Band, SegmentResult, Units } from '@rootreach/core';
 import * as L from 'leaflet';
-import type { Units } from '../measure.js';
 import { words } from '../words/words.js';
 import { latLng } from './ground.js';
 import { bandStroke, type Stroke } from './ink.js';

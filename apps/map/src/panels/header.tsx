@@ -1,7 +1,7 @@
+import type { Units } from '@rootreach/core';
 import { type DemoKey, demos } from '../demos.js';
 import { desk } from '../keep/desk.js';
 import * as keep from '../keep/keep-state.js';
-import type { Units } from '../measure.js';
 import type { Opener } from '../open.js';
 import * as state from '../state.js';
 import { words } from '../words/words.js';

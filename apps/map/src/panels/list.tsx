@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
-import type { Band, SegmentResult } from '@rootreach/core';
-import { length, type Units } from '../measure.js';
+import type { Band, SegmentResult, Units } from '@rootreach/core';
+import { length } from '../measure.js';
 import * as state from '../state.js';
 import { words } from '../words/words.js';
 import { BandWord } from './swatch.js';

@@ -1,5 +1,5 @@
-import type { LineResult } from '@rootreach/core';
-import { inUnit, roundStep, type Units, unitM } from '../measure.js';
+import type { LineResult, Units } from '@rootreach/core';
+import { inUnit, roundStep, unitM } from '../measure.js';
 
 /** Heights of the drawing's parts, pixels from the top. */
 export const rows = {

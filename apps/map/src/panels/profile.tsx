@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
-import type { LineResult, SegmentResult } from '@rootreach/core';
+import type { LineResult, SegmentResult, Units } from '@rootreach/core';
 import { useEffect, useRef } from 'preact/hooks';
-import { lengthUnit, span, type Units } from '../measure.js';
+import { lengthUnit, span } from '../measure.js';
 import * as state from '../state.js';
 import { words } from '../words/words.js';
 import { ProfileFindings } from './profile-findings.js';

@@ -1,5 +1,10 @@
-import { toGallonsPerMinute, toInchesPerHour, toLitresPerSecond, toSquareFeet } from '@rootreach/core';
-import type { Units } from '../../measure.js';
+import {
+  toGallonsPerMinute,
+  toInchesPerHour,
+  toLitresPerSecond,
+  toSquareFeet,
+  type Units,
+} from '@rootreach/core';
 
 /** Square feet or square metres, as a bare number. */
 export const area = (areaM2: number, units: Units): number =>

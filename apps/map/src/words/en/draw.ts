@@ -1,6 +1,5 @@
-import type { ObstacleType } from '@rootreach/core';
+import type { ObstacleType, Units } from '@rootreach/core';
 import type { DrawTool } from '../../draw/tools.js';
-import type { Units } from '../../measure.js';
 import * as measure from '../../measure.js';
 
 const many = (n: number, one: string, more = `${one}s`) => `${n} ${n === 1 ? one : more}`;

@@ -1,4 +1,13 @@
-import { adviceFor, type Caution, type Driver, reasonFor, wordChance, wordIssue } from '@rootreach/core';
+import {
+  adviceFor,
+  type Caution,
+  type Driver,
+  type MaterialKey,
+  pipeRow,
+  reasonFor,
+  wordChance,
+  wordIssue,
+} from '@rootreach/core';
 
 /** What the model says, in words: English comes from the core, which speaks it. */
 export const model = {
@@ -8,7 +17,7 @@ export const model = {
   issue: wordIssue,
   /** A tree by its usual name. */
   tree: (name: string): string => name,
-  material: (name: string): string => name,
+  material: (key: MaterialKey): string => pipeRow(key).name,
   change: (driver: Driver): string => driver.change,
   caution: (caution: Caution): string => caution.text,
 };

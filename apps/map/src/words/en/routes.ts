@@ -6,8 +6,8 @@ import type {
   RouteAim,
   RouteResult,
   SheetWay,
+  Units,
 } from '@rootreach/core';
-import type { Units } from '../../measure.js';
 import * as measure from '../../measure.js';
 
 const percent = (share: number): string =>

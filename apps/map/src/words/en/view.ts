@@ -6,9 +6,9 @@ import {
   type LineResult,
   type RankTotals,
   type SegmentResult,
+  type Units,
   wordReach,
 } from '@rootreach/core';
-import type { Units } from '../../measure.js';
 import * as measure from '../../measure.js';
 import { grouped } from '../grouped.js';
 

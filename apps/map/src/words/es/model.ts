@@ -3,6 +3,7 @@ import {
   type Chance,
   type Driver,
   type Issue,
+  type MaterialKey,
   type SegmentResult,
   speciesNames,
   tensOf,
@@ -72,23 +73,8 @@ function tree(name: string): string {
   return key === undefined ? 'árbol' : report.theTree(name, key).replace(/^(?:el|la) /, '');
 }
 
-/** Materials come by their English names. */
-function material(name: string): string {
-  const english: Readonly<Record<string, keyof typeof forms.drain.materials>> = {
-    'clay tile': 'clay',
-    concrete: 'concrete',
-    'cast iron': 'cast-iron',
-    'asbestos cement': 'asbestos-cement',
-    'bituminous fibre': 'bituminous-fibre',
-    brick: 'brick',
-    ABS: 'abs',
-    'PVC sewer pipe (SDR 35)': 'pvc-sdr35',
-    'thin-wall PVC drain pipe': 'pvc-thin-wall',
-    'single-wall corrugated plastic': 'hdpe-corrugated',
-  };
-  const key = english[name];
-  return key === undefined ? name : forms.drain.materials[key];
-}
+const material = (key: MaterialKey): string =>
+  key === 'unknown' ? 'tubo no identificado' : forms.drain.materials[key];
 
 const change = (driver: Driver): string =>
   report.changes[driver.code](driver.tree === null ? '' : `árbol ${driver.tree}`);

@@ -1,5 +1,4 @@
-import type { SegmentResult } from '@rootreach/core';
-import type { Units } from '../../measure.js';
+import type { SegmentResult, Units } from '@rootreach/core';
 import * as measure from '../../measure.js';
 import type { Words } from '../en.js';
 import { fitting, many, wayIn } from './parts.js';
