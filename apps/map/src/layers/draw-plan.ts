@@ -39,6 +39,7 @@ function siteBounds(): L.LatLngBounds | null {
   const shapes = site.obstacles.filter(({ type }) => type !== 'paving').map(({ shape }) => shape);
   const points = [
     ...site.drains.flatMap((drain) => drain.path),
+    ...site.fittings.map(({ position }) => position),
     ...shapes.flatMap((shape) => (shape.type === 'area' ? shape.rings.flat() : shape.path)),
   ];
   const bounds = L.latLngBounds(points.map(latLng));
