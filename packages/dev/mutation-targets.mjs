@@ -48,7 +48,10 @@ export const targets = {
     files: ['works/**/*.ts'],
     tests: ['tests/core/works/*.test.ts', published('calendar', 'excavation', 'present-value')],
   },
-  learn: { files: ['learn/**/*.ts'], tests: ['tests/core/{learn,infer}/*.test.ts'] },
+  learn: {
+    files: ['learn/**/*.ts'],
+    tests: ['tests/core/{learn,infer}/*.test.ts', 'tests/core/risk/observed.test.ts'],
+  },
   infer: { files: ['infer/**/*.ts'], tests: ['tests/core/{learn,infer}/*.test.ts'] },
   route: {
     files: ['route/**/*.ts'],

@@ -127,6 +127,27 @@ describe('back-test by time', () => {
     expect(test?.auc).toBeCloseTo(0.75, 12);
   });
 
+  it('judges a material that was not seen by its kind of joint, and another kind not at all', () => {
+    const earlier = record(
+      'clay',
+      [1, 2, 3].map(() => ({ ...CLAY, year: 2010, found: true })),
+    );
+    const later = record('other', [
+      { group: 'mortar/concrete', expected: 0.1, year: 2020, found: true },
+      { ...PLASTIC, year: 2020, found: false },
+      { ...PLASTIC, year: 2020, found: false },
+    ]);
+    const test = backtestByTime([earlier, later], 1);
+    // the third that holds the find is last by the tables, first by what its kind showed
+    expect(test?.baselines.unlearned.auc).toBeCloseTo(1 / 6, 12);
+    expect(test?.auc).toBeCloseTo(5 / 6, 12);
+    // two clean stretches are said as by the tables: Poisson, one or more of 0.12
+    const plastic = test?.calibration.filter((bin) => bin.foundShare === 0) ?? [];
+    expect(plastic.map((bin) => bin.meanChance)).toEqual(
+      [1, 2].map(() => expect.closeTo(1 - Math.exp(-0.12), 12)),
+    );
+  });
+
   it('learns nothing where all was seen on one day', () => {
     const test = backtestByTime(sites(3), 1);
     expect(test?.auc).toBe(test?.baselines.unlearned.auc);

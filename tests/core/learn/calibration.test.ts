@@ -17,6 +17,10 @@ describe('Brier score (Brier 1950)', () => {
     expect(brierOf([forecast(0, true), forecast(1, false)])).toBe(1);
   });
 
+  it('is 0 of nothing said', () => {
+    expect(brierOf([])).toBe(0);
+  });
+
   it('of always saying the share found is that share times the rest', () => {
     const always = [true, false, false, false].map((found) => forecast(0.25, found));
     expect(brierOf(always)).toBeCloseTo(0.25 * 0.75, 12);
