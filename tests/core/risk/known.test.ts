@@ -52,6 +52,17 @@ describe('what is known of a segment', () => {
     expect(seenIn([{ at_m: 12.3, seen: 'mass' }])).toEqual([null, null, null, 'mass']);
   });
 
+  // scores are for 25 November 2026; a bare year stands for its middle, and may be of this year up to half a year ahead
+  it.each([
+    ['2026-11-20', 'mass'],
+    [2026, 'mass'],
+    ['2027-04-01', 'mass'],
+    ['2027-06-15', null],
+    [2028, null],
+  ])('is not what was seen only later: %s', (date, seen) => {
+    expect(seenIn([{ at_m: 1, seen: 'mass', date }])[0]).toBe(seen);
+  });
+
   it('is the newest sight, for better or worse', () => {
     const old = { at_m: 0, to_m: 3, seen: 'mass', date: 2015 };
     expect(seenIn([old, { at_m: 0, to_m: 3, seen: 'clear', date: 2020 }])[0]).toBeNull();
