@@ -39,6 +39,20 @@ describe('calibration', () => {
     ]);
   });
 
+  it('does not hang on the order of what was said alike', () => {
+    for (const found of [
+      [true, false, true, false],
+      [false, true, true, false],
+      [true, true, false, false],
+    ]) {
+      const bins = calibrationOf(
+        found.map((f) => forecast(0.3, f)),
+        2,
+      );
+      expect(bins.map((b) => b.foundShare)).toEqual([0, 1]);
+    }
+  });
+
   it('keeps every forecast, with fewer than there are groups as well', () => {
     for (const count of [0, 1, 3, 10, 37]) {
       const bins = calibrationOf(Array.from({ length: count }, (_, i) => forecast(i / 40, false)));
