@@ -46,6 +46,20 @@ describe('what is known of a segment', () => {
     expect(seenIn([{ at_m: 4, seen: 'mass' }])).toEqual([null, 'mass', null, null]);
   });
 
+  it('stays in the segments between its readings, though a reading and a border differ by a rounding', () => {
+    for (const from of ['start', 'end']) {
+      for (const [at, to] of [
+        [3, 6],
+        [6, 9],
+        [3, 9],
+      ] as const) {
+        const want = [0, 3, 6, 9].map((border) => (border >= at && border < to ? 'mass' : null));
+        const read = from === 'end' ? { at_m: at, to_m: to } : { at_m: 12 - to, to_m: 12 - at };
+        expect(seenIn([{ ...read, from, seen: 'mass' }]), `${at} to ${to} m from the ${from}`).toEqual(want);
+      }
+    }
+  });
+
   it('at the very ends of the line is not lost', () => {
     expect(seenIn([{ at_m: 0, seen: 'mass' }])).toEqual(['mass', null, null, null]);
     expect(seenIn([{ at_m: 12, seen: 'mass' }])).toEqual([null, null, null, 'mass']);
