@@ -92,7 +92,7 @@ describe('what is possible (common practice)', () => {
     expect(choice(on(withFinding('fine'), { drain: 'main' }), 'inlet-at-low-spot').possible).toBe(false);
   });
 
-  it('dries a line in which water stands, and not one that is stopped', () => {
+  it('puts an inlet where water stands, and not into a line that is stopped', () => {
     const text = smallSite({ size_mm: 100, wet: 'standing' });
     const standing = on(readSite([{ name: 'site', text }]).site, { drain: 'main' });
     const [inlet, leave] = (['inlet-at-low-spot', 'leave'] as const).map(
