@@ -1,6 +1,6 @@
 const published = (...names) => `tests/published/{${names.join(',')}}.test.ts`;
 
-/** What a site that is edited is scored with, line by line; its properties are slow, so it stands apart from risk. */
+/** What a site that is edited or looked at is scored with, line by line; its properties are slow: apart from risk. */
 const RESCORING = '{rescorer,same-value,scored-line,scored-site,site-view}.ts';
 
 /**
@@ -26,7 +26,13 @@ export const targets = {
       published('sadler-2001', 'ostberg-2012', 'pipe-stiffness', 'calendar'),
     ],
   },
-  rescoring: { files: [`risk/${RESCORING}`], tests: ['tests/properties/rescoring.test.ts'] },
+  rescoring: {
+    files: [`risk/${RESCORING}`],
+    tests: [
+      'tests/core/risk/{rescorer,same-value,site-view,order,odds-over-years}.test.ts',
+      'tests/properties/rescoring.test.ts',
+    ],
+  },
   line: {
     files: ['line/**/*.ts'],
     tests: [
@@ -48,7 +54,10 @@ export const targets = {
     files: ['works/**/*.ts'],
     tests: ['tests/core/works/*.test.ts', published('calendar', 'excavation', 'present-value')],
   },
-  learn: { files: ['learn/**/*.ts'], tests: ['tests/core/{learn,infer}/*.test.ts'] },
+  learn: {
+    files: ['learn/**/*.ts'],
+    tests: ['tests/core/{learn,infer}/*.test.ts', 'tests/core/risk/observed.test.ts'],
+  },
   infer: { files: ['infer/**/*.ts'], tests: ['tests/core/{learn,infer}/*.test.ts'] },
   route: {
     files: ['route/**/*.ts'],

@@ -23,7 +23,9 @@ describe('evidence', () => {
   });
 
   it('is the same to the last digit in any order', () => {
-    const sightings = [0.1, 0.2, 0.3, 0.7, 1e-9, 123.456].map((e, i) => seen('count', i, e));
+    const sightings = [0.1, 0.2, 0.3].map((e, i) => seen('count', i, e));
+    // added up as they come they differ in the last digit
+    expect(0.1 + 0.2 + 0.3).not.toBe(0.3 + 0.2 + 0.1);
     expect(evidenceOf([...sightings].reverse())).toEqual(evidenceOf(sightings));
   });
 });

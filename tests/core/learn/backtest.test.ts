@@ -58,6 +58,19 @@ describe('back-test by site', () => {
     expect(test?.auc).toBeCloseTo(0.75, 12);
     expect(test).toMatchObject({ by: 'sites', stretches: 60, found: 20, metres: 180 });
     expect(test?.brier ?? 1).toBeLessThan(test?.brierOfBaseRate ?? 0);
+    // always saying one in three
+    expect(test?.brierOfBaseRate).toBeCloseTo((1 / 3) * (2 / 3), 12);
+  });
+
+  it('ranks by what is expected of a metre: a long stretch is not worse for being long', () => {
+    const mixed = [
+      { lengthM: 9, expected: 0.2, found: false },
+      { lengthM: 3, expected: 0.1, found: true },
+    ];
+    const test = backtestBySite([record('a', mixed), record('b', mixed)], 1);
+    // 6 of 24 m hold all that is found, and come first
+    expect(test?.auc).toBeCloseTo(1 - 0.25 / 2, 12);
+    expect(test?.baselines.unlearned.auc).toBeCloseTo(1 - 0.25 / 2, 12);
   });
 
   it('learns nothing from the site that it judges', () => {
@@ -98,6 +111,16 @@ describe('back-test by site', () => {
     expect(high).toBeGreaterThanOrEqual(test?.auc ?? 1);
   });
 
+  // drawn with replacement, one pair of sites in four is one site twice, and one the other: the outer tenths
+  it('has for its interval of two sites the areas of each alone', () => {
+    const near = (found: number) =>
+      [1, 2, 3, 4].map((m) => ({ nearestTreeM: m, ageYears: m, found: m === found }));
+    const test = backtestBySite([record('first', near(1)), record('last', near(4))], 1);
+    const { aucInterval } = test?.baselines.nearestTree ?? {};
+    expect(aucInterval?.high).toBeCloseTo(1 - 0.25 / 2, 12);
+    expect(aucInterval?.low).toBeCloseTo(0.25 / 2, 12);
+  });
+
   it('ranks by nearness of trees and by age as they are', () => {
     const near = [1, 2, 3, 4].map((m) => ({ nearestTreeM: m, ageYears: m, found: m === 1 }));
     const test = backtestBySite([record('a', near), record('b', near)], 1);
@@ -114,8 +137,9 @@ describe('back-test by site', () => {
 
 describe('back-test by time', () => {
   it('learns from the earlier half and judges the later', () => {
+    // in no order of years
     const years = sites(4).map((r, i) => {
-      const year = 2010 + i;
+      const year = [2012, 2010, 2013, 2011][i] as number;
       return {
         ...r,
         items: r.items.map((item) => ({ ...item, year })),
@@ -125,6 +149,27 @@ describe('back-test by time', () => {
     const test = backtestByTime(years, 1);
     expect(test).toMatchObject({ by: 'time', stretches: 24, found: 8 });
     expect(test?.auc).toBeCloseTo(0.75, 12);
+  });
+
+  it('judges a material that was not seen by its kind of joint, and another kind not at all', () => {
+    const earlier = record(
+      'clay',
+      [1, 2, 3].map(() => ({ ...CLAY, year: 2010, found: true })),
+    );
+    const later = record('other', [
+      { group: 'mortar/concrete', expected: 0.1, year: 2020, found: true },
+      { ...PLASTIC, year: 2020, found: false },
+      { ...PLASTIC, year: 2020, found: false },
+    ]);
+    const test = backtestByTime([earlier, later], 1);
+    // the third that holds the find is last by the tables, first by what its kind showed
+    expect(test?.baselines.unlearned.auc).toBeCloseTo(1 / 6, 12);
+    expect(test?.auc).toBeCloseTo(5 / 6, 12);
+    // two clean stretches are said as by the tables: Poisson, one or more of 0.12
+    const plastic = test?.calibration.filter((bin) => bin.foundShare === 0) ?? [];
+    expect(plastic.map((bin) => bin.meanChance)).toEqual(
+      [1, 2].map(() => expect.closeTo(1 - Math.exp(-0.12), 12)),
+    );
   });
 
   it('learns nothing where all was seen on one day', () => {

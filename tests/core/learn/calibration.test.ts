@@ -17,6 +17,10 @@ describe('Brier score (Brier 1950)', () => {
     expect(brierOf([forecast(0, true), forecast(1, false)])).toBe(1);
   });
 
+  it('is 0 of nothing said', () => {
+    expect(brierOf([])).toBe(0);
+  });
+
   it('of always saying the share found is that share times the rest', () => {
     const always = [true, false, false, false].map((found) => forecast(0.25, found));
     expect(brierOf(always)).toBeCloseTo(0.25 * 0.75, 12);
@@ -33,6 +37,20 @@ describe('calibration', () => {
       { from: 0.1, to: 0.2, count: 2, meanChance: expect.closeTo(0.15, 12), foundShare: 0 },
       { from: 0.3, to: 0.4, count: 2, meanChance: expect.closeTo(0.35, 12), foundShare: 1 },
     ]);
+  });
+
+  it('does not hang on the order of what was said alike', () => {
+    for (const found of [
+      [true, false, true, false],
+      [false, true, true, false],
+      [true, true, false, false],
+    ]) {
+      const bins = calibrationOf(
+        found.map((f) => forecast(0.3, f)),
+        2,
+      );
+      expect(bins.map((b) => b.foundShare)).toEqual([0, 1]);
+    }
   });
 
   it('keeps every forecast, with fewer than there are groups as well', () => {

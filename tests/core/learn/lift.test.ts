@@ -70,4 +70,8 @@ describe('share found within the worst metres', () => {
   ])('of %d is %d', (share, found) => {
     expect(foundWithin(lift, share)).toBeCloseTo(found, 12);
   });
+
+  it('is all of them where the shares of metres come to a rounding below 1', () => {
+    expect(foundWithin({ metres: [0, 0.4, 1 - 1e-16], found: [0, 0.5, 1], area: 0.6 }, 1)).toBe(1);
+  });
 });

@@ -59,6 +59,27 @@ describe('a line made ready', () => {
     expect(atEnd.fittings[0]?.stationM).toBe(atEnd.lengthM);
   });
 
+  it('runs to its outlet, at whichever end that lies', () => {
+    for (const [east, asDrawn] of [
+      [12, true],
+      [0, false],
+    ] as const) {
+      const made = scene()
+        .drain({ id: 'main', path })
+        .fitting({ id: 'o', type: 'outlet', at: [east, 0] });
+      expect(laidOut(made)).toMatchObject({ flowsAsDrawn: asDrawn, flowBasis: 'fittings' });
+    }
+  });
+
+  it('has fittings of one place in the order of their names, however they are written down', () => {
+    const ids = (...order: string[]) =>
+      laidOut(
+        order.reduce((made, id) => made.fitting({ id, type: 'coupling', at: [5, 0] }), main()),
+      ).fittings.map(({ id }) => id);
+    expect(ids('a', 'b', 'c')).toEqual(['a', 'b', 'c']);
+    expect(ids('c', 'a', 'b')).toEqual(['a', 'b', 'c']);
+  });
+
   it('gives a wye its three joints once, to the line that runs through', () => {
     const made = main()
       .drain({

@@ -46,10 +46,35 @@ describe('what is known of a segment', () => {
     expect(seenIn([{ at_m: 4, seen: 'mass' }])).toEqual([null, 'mass', null, null]);
   });
 
+  it('stays in the segments between its readings, though a reading and a border differ by a rounding', () => {
+    for (const from of ['start', 'end']) {
+      for (const [at, to] of [
+        [3, 6],
+        [6, 9],
+        [3, 9],
+      ] as const) {
+        const want = [0, 3, 6, 9].map((border) => (border >= at && border < to ? 'mass' : null));
+        const read = from === 'end' ? { at_m: at, to_m: to } : { at_m: 12 - to, to_m: 12 - at };
+        expect(seenIn([{ ...read, from, seen: 'mass' }]), `${at} to ${to} m from the ${from}`).toEqual(want);
+      }
+    }
+  });
+
   it('at the very ends of the line is not lost', () => {
     expect(seenIn([{ at_m: 0, seen: 'mass' }])).toEqual(['mass', null, null, null]);
     expect(seenIn([{ at_m: 12, seen: 'mass' }])).toEqual([null, null, null, 'mass']);
     expect(seenIn([{ at_m: 12.3, seen: 'mass' }])).toEqual([null, null, null, 'mass']);
+  });
+
+  // scores are for 25 November 2026; a bare year stands for its middle, and may be of this year up to half a year ahead
+  it.each([
+    ['2026-11-20', 'mass'],
+    [2026, 'mass'],
+    ['2027-04-01', 'mass'],
+    ['2027-06-15', null],
+    [2028, null],
+  ])('is not what was seen only later: %s', (date, seen) => {
+    expect(seenIn([{ at_m: 1, seen: 'mass', date }])[0]).toBe(seen);
   });
 
   it('is the newest sight, for better or worse', () => {

@@ -102,6 +102,17 @@ describe('entries along the pipe', () => {
     expect(bare.joints).toBeCloseTo(plain.joints, 12);
   });
 
+  it('are the same where a straight line is drawn with places between its ends', () => {
+    const drawn = (...east: number[]) =>
+      entriesOf({ perforated: true, path: [0, ...east, 24].map((at) => [at, 0]) });
+    for (const way of ['crush', 'slots'] as const) {
+      // the rule lies on the same parts of 3 m, then on shorter ones
+      expect(drawn(12)[way] / drawn()[way]).toBeCloseTo(1, 9);
+      expect(drawn(3, 9, 12, 21)[way] / drawn()[way]).toBeCloseTo(1, 9);
+      expect(drawn(1, 7.7, 7.8, 16)[way] / drawn()[way]).toBeCloseTo(1, 2);
+    }
+  });
+
   it('by crushing do not ask what the pipe carries or how it is joined', () => {
     const other = entriesOf({ joint: 'gasket', wet: 'standing', carries: 'foul', perforated: true });
     expect(other.crush).toBeCloseTo(plain.crush, 12);

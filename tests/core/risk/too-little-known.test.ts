@@ -17,9 +17,11 @@ function ranked(drain: Properties, trees: readonly Properties[] = [{}, {}]) {
   trees.forEach((tree, i) => {
     made.tree({ at: [1 + i, 8], species: 'Quercus rubra', ...tree });
   });
-  const { segments } = rank(made.site(), { asOf: '2026-07-01', segmentM: 100 });
+  const { segments, totals } = rank(made.site(), { asOf: '2026-07-01', segmentM: 100 });
   const [segment] = segments;
   if (!segment) throw new Error('no segment');
+  // the only segment is the only one of its band in the sums as well
+  expect(totals.byBand[segment.band]).toEqual({ segments: 1, lengthM: segment.lengthM });
   const fields = segment.assumed
     .filter(({ path }) => path.startsWith('drains/'))
     .map(({ path, value }) => [path, value]);

@@ -226,8 +226,9 @@ describe('any ground and any limits', () => {
       }),
       { numRuns: 400, seed: 20_261_125 },
     );
-    expect(laidCount).toBeGreaterThan(60);
-    expect(noneCount).toBeGreaterThan(60);
+    const tried = laidCount + noneCount;
+    expect(laidCount).toBeGreaterThan(0.15 * tried);
+    expect(noneCount).toBeGreaterThan(0.15 * tried);
   });
 
   it('leave a pipe that is as shallow as any, but for an inch for the sake of straight grades', () => {
@@ -248,22 +249,20 @@ describe('any ground and any limits', () => {
   });
 
   it('make a line possible once what is offered is done', () => {
-    const seen = new Map<string, number>();
-    fc.assert(
-      fc.property(scenes, (scene) => {
-        const { profile, limits } = read(scene);
-        const none = layInvert(profile, limits);
-        if (none.kind !== 'impossible') return;
-        for (const each of none.remedies) {
-          const mended = withRemedy(profile, limits, each);
-          if (mended === null) continue;
-          seen.set(each.kind, 1 + (seen.get(each.kind) ?? 0));
-          expect(layInvert(mended.profile, mended.limits).kind, each.kind).toBe('laid');
-        }
-      }),
-      { numRuns: 400, seed: 11 },
-    );
-    expect([...seen.keys()].sort()).toEqual(
+    const seen = new Set<string>();
+    // every kind must come up, so it takes all of them
+    for (const scene of fc.sample(scenes, { numRuns: 400, seed: 11 })) {
+      const { profile, limits } = read(scene);
+      const none = layInvert(profile, limits);
+      if (none.kind !== 'impossible') continue;
+      for (const each of none.remedies) {
+        const mended = withRemedy(profile, limits, each);
+        if (mended === null) continue;
+        seen.add(each.kind);
+        expect(layInvert(mended.profile, mended.limits).kind, each.kind).toBe('laid');
+      }
+    }
+    expect([...seen].sort()).toEqual(
       ['dig-deeper', 'dry-well', 'flatter', 'less-cover', 'lower-outlet', 'raise-source'].sort(),
     );
   });

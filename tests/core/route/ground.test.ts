@@ -68,6 +68,17 @@ describe('ground from spot levels', () => {
     );
   });
 
+  // a saddle: the plane through it is flat, at 0.5; each level is missed by half a metre, up or down
+  it('is the plane and what it misses, by inverse squared distance, worked out by hand', () => {
+    const ground = groundFromLevels([level(0, 0, 1), level(10, 0, 0), level(0, 10, 0), level(10, 10, 1)]);
+    const [near, aside, far] = [1 / (2 * 2 + 2 * 2), 1 / (8 * 8 + 2 * 2), 1 / (8 * 8 + 8 * 8)];
+    const missed = (0.5 * (near - 2 * aside + far)) / (near + 2 * aside + far);
+    expect(missed).toBeCloseTo(0.3187, 4);
+    expect(ground.elevationAt(2, 2)).toBeCloseTo(0.5 + missed, 9);
+    expect(ground.elevationAt(8, 2)).toBeCloseTo(0.5 - missed, 9);
+    expect(ground.elevationAt(5, 5)).toBeCloseTo(0.5, 9);
+  });
+
   it('passes through every level and never far outside them', () => {
     const height = fc.double({ min: 0, max: 3, noNaN: true });
     fc.assert(

@@ -120,7 +120,7 @@ const grounds = fc.array(fc.integer({ min: -50, max: 15 }), { minLength: 4, maxL
 
 describe('any line cut in two, or with a twin', () => {
   it('is possible where the whole line is, and short by as much where it is not', () => {
-    let possible = 0;
+    let [tried, possible] = [0, 0];
     fc.assert(
       fc.property(
         grounds,
@@ -144,6 +144,7 @@ describe('any line cut in two, or with a twin', () => {
             [lower, upper('B'), upper('A')],
           ]) {
             const parts = layNetwork(lines, limits);
+            tried++;
             expect(parts.kind).toBe(whole.kind);
             if (parts.kind === 'impossible' && whole.kind === 'impossible') {
               expect(parts.shortfallM).toBeCloseTo(whole.shortfallM, 7);
@@ -170,6 +171,6 @@ describe('any line cut in two, or with a twin', () => {
       ),
       { numRuns: 100, seed: 21 },
     );
-    expect(possible).toBeGreaterThan(40);
+    expect(possible).toBeGreaterThan(0.2 * tried);
   });
 });

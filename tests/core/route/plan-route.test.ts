@@ -229,6 +229,15 @@ describe('fall', () => {
     expect(none?.reason === 'no-fall' && none.remedies.map(({ kind }) => kind)).toContain('lower-outlet');
   });
 
+  it('is a break of a line drawn by hand where it is missing, by as much', () => {
+    const site = sloped(10, 10.3);
+    const ends = site.fittings.map(({ position }) => position);
+    const { breaks } = evaluateRoute(site, { ...east, outletInvertM: 10 }, ends);
+    const shortfallM = 10 - (10 - 0.3048 - 0.1071 - 30 / 96);
+    expect(breaks).toMatchObject([{ kind: 'fall', shortfallM: expect.closeTo(shortfallM, 1) }]);
+    expect(evaluateRoute(sloped(10, 9), east, ends).breaks).toEqual([]);
+  });
+
   it('is not looked at without levels, and that is said', () => {
     const { alternatives, assumed } = planRoute(pastOak().site(), east);
     expect(alternatives[0]).toMatchObject({ fall: null, depthM: null, profile: null });
@@ -296,6 +305,17 @@ describe('the figures of a route', () => {
     expect(kinds).toEqual(['no-dig', 'obstacle']);
     expect(() => evaluateRoute(site, east, [from, from])).toThrow('path');
   });
+
+  it('say where a coil would be bent too tightly: 0.2 m are no room for a square bend', () => {
+    const site = pastOak(20, 12).site();
+    const [from, to] = [site.fittings[0]?.position, site.fittings[1]?.position] as [LonLat, LonLat];
+    const plane = planeFor([from]);
+    const coil = { ...east, pipe: { material: 'hdpe-corrugated', sizeM: 0.1016 } } as const;
+    const below = (metres: number): LonLat => [from[0], from[1] - metres / plane.metresPerDegreeLat];
+    const kinds = (metres: number) => evaluateRoute(site, coil, [from, below(metres), to]).breaks;
+    expect(kinds(0.2)).toEqual([{ kind: 'tight-bend', atM: expect.closeTo(0.2, 3) }]);
+    expect(kinds(6)).toEqual([]);
+  });
 });
 
 describe('pipes compared on one route', () => {
@@ -315,6 +335,18 @@ describe('pipes compared on one route', () => {
     expect(mixed?.perforatedM).toBeGreaterThan(0);
     expect(mixed?.solid.length).toBeGreaterThan(0);
     expect(mixed?.cost.now).toBeGreaterThan(0);
+  });
+
+  it('are never twice the same', () => {
+    const site = pastOak(60, 6).site();
+    for (const material of ['hdpe-corrugated', 'pvc-sdr35'] as const) {
+      const { pipes } = planRoute(site, { ...east, pipe: { material, sizeM: 0.1016 } });
+      const kinds = pipes
+        .filter(({ solid }) => solid.length === 0)
+        .map((pipe) => [pipe.material, pipe.joint, pipe.perforatedM > 0].join(' '));
+      expect(kinds.length).toBeGreaterThan(2);
+      expect(new Set(kinds).size, kinds.join(', ')).toBe(kinds.length);
+    }
   });
 
   it('are solid within 50 ft of a stem, as guidance on farm drains has it (read in drain-clearance.ts)', () => {

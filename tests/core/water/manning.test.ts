@@ -25,6 +25,7 @@ describe('what makes no sense', () => {
   });
 
   it('is refused in the rational method too', () => {
+    expect(rationalPeakM3s(0, 100, 10)).toBe(0);
     expect(() => rationalPeakM3s(1.2, 100, 10)).toThrow(/^runoff must/);
     expect(() => rationalPeakM3s(0.9, -1, 10)).toThrow(/^rainMmPerHour must/);
     expect(() => rationalPeakM3s(0.9, 100, NaN)).toThrow(/^areaM2 must/);

@@ -291,6 +291,8 @@ describe('what a camera saw', () => {
     const line = lineOf(falling());
     expect(line).toMatchObject({ blockage: null, withRootsM3s: null });
     expect(line.unknown).toContainEqual({ field: 'withRootsM3s', why: 'nothing-seen' });
+    const looked = lineOf(seen({ at_m: 4, to_m: 8, seen: 'mass' }));
+    expect(looked.unknown.map(({ field }) => field)).not.toContain('withRootsM3s');
   });
 });
 
@@ -299,6 +301,8 @@ describe('the result', () => {
     const result = waterOf(falling().site(), { rainMmPerHour: 100 });
     expect(JSON.parse(JSON.stringify(result))).toEqual(result);
     expect(result.schema).toBe(1);
+    const named = waterOf(falling().about({ name: 'Yard' }).site());
+    expect(named.site).toEqual({ name: 'Yard', invented: true });
     expect(result.basis.map(({ source }) => source)).toContain('manning-1891');
     expect(result.cautions.map(({ code }) => code)).toEqual([
       'water-to-others',
@@ -331,6 +335,26 @@ describe('the result', () => {
     [{ surface: 'moss' as never }, /no surface/],
   ])('is refused for %j', (options, message) => {
     expect(() => waterOf(falling().site(), options)).toThrow(message);
+  });
+
+  it('says of a line that only brings on what others bring that it has no area of its own', () => {
+    const paths = (made: Scene) => waterOf(made.site()).assumed.map(({ path }) => path);
+    expect(paths(falling())).not.toContain('drains/line/servesM2');
+    expect(paths(bare())).not.toContain('drains/line/servesM2');
+    const above = (made: Scene) =>
+      made.drain({
+        id: 'above',
+        path: [
+          [-8, 0],
+          [0, 0],
+        ],
+        flow: 'as-drawn',
+        material: 'clay',
+        serves_m2: 30,
+      });
+    expect(paths(above(bare()))).toContain('drains/line/servesM2');
+    expect(paths(above(bare({ serves_m2: 10 })))).not.toContain('drains/line/servesM2');
+    expect(paths(above(bare({ carries: 'foul' })))).not.toContain('drains/line/servesM2');
   });
 
   it('of a site without lines is empty', () => {

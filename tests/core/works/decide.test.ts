@@ -92,6 +92,25 @@ describe('what is possible (common practice)', () => {
     expect(choice(on(withFinding('fine'), { drain: 'main' }), 'inlet-at-low-spot').possible).toBe(false);
   });
 
+  it('puts an inlet where water stands, and not into a line that is stopped', () => {
+    const text = smallSite({ size_mm: 100, wet: 'standing' });
+    const standing = on(readSite([{ name: 'site', text }]).site, { drain: 'main' });
+    const [inlet, leave] = (['inlet-at-low-spot', 'leave'] as const).map(
+      (id) => choice(standing, id).chance?.['10'].likely as number,
+    ) as [number, number];
+    expect(inlet).toBeLessThan(leave);
+    const stopped = withFinding('full', { wet: 'standing' }, 5, 6);
+    expect(choice(on(stopped, { drain: 'main' }), 'inlet-at-low-spot').reasons).toEqual([
+      'pipe-stays-blocked',
+    ]);
+  });
+
+  it('looks first before it clears where no roots were seen', () => {
+    const reasons = (site: Site, drain: string) => choice(on(site, { drain }), 'clear-again').reasons;
+    expect(reasons(withFinding('mass'), 'main')).not.toContain('look-first');
+    expect(reasons(unseen(), 'tail')).toContain('look-first');
+  });
+
   it('sets no barrier within three trunk diameters of a stem (Smiley 2008)', () => {
     // the elm of the corner lot stands 3 m from the tail and is 0.95 m thick
     expect(choice(on(unseen(), { drain: 'tail' }), 'barrier').reasons).toEqual(['barrier-too-near-stem']);

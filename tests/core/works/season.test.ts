@@ -183,6 +183,32 @@ describe('days of a season', () => {
     expect(spreadOver(looks([2]), [], 6).every(({ day }) => day === null)).toBe(true);
   });
 
+  it('see first what is due first, then what is likelier, then by name, where the same is known', () => {
+    const order = (...given: SeasonLook[]) => spreadOver(given, [], 1).map(({ site }) => site);
+    const [later, sooner] = [{ ...look('later', 1), due: '2027-07' }, look('sooner', 2)];
+    expect(order(later, sooner)).toEqual(['sooner', 'later']);
+    const likelier = { ...look('likelier', 3), chance: 0.4 };
+    expect(order(sooner, likelier)).toEqual(['likelier', 'sooner']);
+    const names = ['b', 'c', 'a'].map((name) => look(name, 1));
+    expect(order(...names)).toEqual(['a', 'b', 'c']);
+  });
+
+  it('see a site from one way in to the next, line by line, the short pushes first', () => {
+    const push = (from: string, drainId: string, toM: number) => ({
+      ...look('one', toM),
+      from,
+      drainId,
+      toM,
+    });
+    const mixed = [push('B2', 'x', 3), push('B1', 'y', 4), push('B1', 'x', 9), push('B1', 'x', 5)];
+    expect(spreadOver(mixed, [], 9).map(({ from, drainId, toM }) => [from, drainId, toM])).toEqual([
+      ['B1', 'x', 5],
+      ['B1', 'x', 9],
+      ['B1', 'y', 4],
+      ['B2', 'x', 3],
+    ]);
+  });
+
   it('see what is pressing first', () => {
     const calm = look('calm', 1);
     const fine = { ...look('fine', 2), known: true, seen: 'fine' as const };

@@ -5,6 +5,7 @@ import { rank } from '../../../packages/core/src/risk/rank.js';
 import { readSite } from '../../../packages/core/src/validate/read-site.js';
 import { siteAround } from '../../../packages/core/src/works/site-around.js';
 import { CAMPUS, CORNER_LOT } from '../../cli/call.js';
+import { scene } from '../../scenes/scene.js';
 
 const read = (path: string) => readSite([{ name: path, text: readFileSync(path, 'utf8') }]).site;
 const asOf = '2026-11-25';
@@ -33,5 +34,45 @@ describe('the part of a site that bears on one line', () => {
   it('is the whole of a lot', () => {
     const lot = read(CORNER_LOT);
     expect(siteAround(lot, lot.drains[0] as Drain)).toBe(lot);
+  });
+
+  // roots that count reach no further than some hundred metres; the margin is 120
+  it('is what lies within 120 m of the line on every side', () => {
+    const made = scene().drain({
+      id: 'main',
+      path: [
+        [0, 0],
+        [30, 0],
+      ],
+      flow: 'as-drawn',
+    });
+    for (let i = 0; i < 45; i++)
+      made.drain({
+        id: `far ${i}`,
+        path: [
+          [5000, 20 * i],
+          [5009, 20 * i],
+        ],
+        flow: 'as-drawn',
+      });
+    const sides = {
+      east: [30, 0, 1, 0],
+      west: [0, 0, -1, 0],
+      north: [15, 0, 0, 1],
+      south: [15, 0, 0, -1],
+    } as const;
+    for (const [side, [x, y, east, north]] of Object.entries(sides)) {
+      for (const off of [115, 126]) {
+        made.tree({ id: `${side} ${off}`, at: [x + off * east, y + off * north], species: 'Acer rubrum' });
+      }
+    }
+    const town = made.site();
+    const part = siteAround(town, town.drains[0] as Drain);
+    expect(part.drains.map(({ id }) => id)).toEqual(['main']);
+    expect(part.trees.map(({ id }) => id).sort()).toEqual(
+      Object.keys(sides)
+        .map((side) => `${side} 115`)
+        .sort(),
+    );
   });
 });

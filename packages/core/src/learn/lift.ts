@@ -54,5 +54,6 @@ export function foundWithin(lift: Lift, share: number): number {
   if (i <= 0) return i === 0 ? 0 : 1;
   const [x0, x1] = [lift.metres[i - 1] as number, lift.metres[i] as number];
   const [y0, y1] = [lift.found[i - 1] as number, lift.found[i] as number];
-  return x1 > x0 ? y0 + ((share - x0) / (x1 - x0)) * (y1 - y0) : y1;
+  // the first point that reaches the share lies beyond the one before
+  return y0 + ((share - x0) / (x1 - x0)) * (y1 - y0);
 }

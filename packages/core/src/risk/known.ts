@@ -38,10 +38,13 @@ function dealtWith(line: LineModel, finding: Finding): boolean {
   return inside && cutYear !== null && cutYear > finding.year;
 }
 
+/** What two stretches that end at one reading share by rounding is no part of both, metres. */
+export const HAIR_M = 1e-6;
+
 const meets = (placed: PlacedFinding, fromM: number, toM: number): boolean =>
   placed.fromM === placed.toM
     ? placed.fromM >= fromM && (placed.fromM < toM || placed.fromM === toM)
-    : Math.min(placed.toM, toM) - Math.max(placed.fromM, fromM) > 0;
+    : Math.min(placed.toM, toM) - Math.max(placed.fromM, fromM) > HAIR_M;
 
 function troubleOf({ finding, direction }: PlacedFinding): KnownTrouble {
   const { seen, year, blockedShare, from, atM, toM } = finding;

@@ -1,6 +1,7 @@
 import { sliceOf } from '../geometry/polyline.js';
 import { coordinatesOf, depthAt, type LineModel } from '../line/line-model.js';
 import type { Drain, Finding, Fitting, LonLat, Site } from '../model/site.js';
+import { HAIR_M } from '../risk/known.js';
 import type { SeenContext } from '../risk/seen-context.js';
 
 /** A rest shorter than this goes with the stretch: nobody leaves a hand's breadth of old pipe, metres (judgement). */
@@ -67,7 +68,7 @@ function findingsOf({ context, known }: SeenContext, number: number, pieces: rea
     for (const { finding, fromM, toM, entries } of placed) {
       for (const part of parts) {
         const [a, b] = [Math.max(fromM, part.fromM), Math.min(toM, part.toM)];
-        if (b < a || (a === b && fromM !== toM)) continue;
+        if (fromM === toM ? b < a : b - a <= HAIR_M) continue;
         const whole = a === fromM && b === toM;
         again.push({
           ...finding,
