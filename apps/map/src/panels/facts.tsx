@@ -1,4 +1,4 @@
-import type { SegmentResult } from '@rootreach/core';
+import { pipeRow, type SegmentResult } from '@rootreach/core';
 import { depth } from '../measure.js';
 import * as state from '../state.js';
 import { words } from '../words/words.js';
@@ -17,7 +17,7 @@ export function Facts({ segment }: { readonly segment: SegmentResult }) {
   const of = (partM: number) => w().of(partM, lengthM, units);
   const rows: readonly (readonly [string, string])[] = [
     [w().facts.nextLook, segment.nextLook],
-    [w().facts.material, words.value.model.material(segment.material)],
+    [w().facts.material, words.value.model.material(pipeRow(segment.material))],
     [
       w().facts.depth,
       aboutValue('drain', segment.drainId, ['depth_start', 'depth_end'], depth(segment.depthM, units)),

@@ -2,8 +2,7 @@ import {
   adviceFor,
   type Caution,
   type Driver,
-  type MaterialKey,
-  pipeRow,
+  type PipeRow,
   reasonFor,
   wordChance,
   wordIssue,
@@ -17,7 +16,8 @@ export const model = {
   issue: wordIssue,
   /** A tree by its usual name. */
   tree: (name: string): string => name,
-  material: (key: MaterialKey): string => pipeRow(key).name,
+  /** A pipe by the material's usual name. */
+  material: (pipe: Pick<PipeRow, 'key' | 'name'>): string => pipe.name,
   change: (driver: Driver): string => driver.change,
   caution: (caution: Caution): string => caution.text,
 };

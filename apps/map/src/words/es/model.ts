@@ -3,7 +3,6 @@ import {
   type Chance,
   type Driver,
   type Issue,
-  type MaterialKey,
   type SegmentResult,
   speciesNames,
   tensOf,
@@ -73,7 +72,7 @@ function tree(name: string): string {
   return key === undefined ? 'árbol' : report.theTree(name, key).replace(/^(?:el|la) /, '');
 }
 
-const material = (key: MaterialKey): string =>
+const material: Words['model']['material'] = ({ key }) =>
   key === 'unknown' ? 'tubo no identificado' : forms.drain.materials[key];
 
 const change = (driver: Driver): string =>
