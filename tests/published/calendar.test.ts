@@ -104,6 +104,7 @@ describe('the calendar file, by the letter of RFC 5545', () => {
     const lines = text.split('\r\n');
     expect(Math.max(...lines.map((line) => Buffer.byteLength(line)))).toBeLessThanOrEqual(75);
     expect(Math.max(...lines.map((line) => Buffer.byteLength(line)))).toBeGreaterThan(72);
+    expect(lines.filter((line) => /^[ -~]{75}$/.test(line)).length).toBeGreaterThan(0);
     expect(text).not.toContain('\uFFFD');
     expect(text.replaceAll('\r\n ', '')).toContain('排'.repeat(60));
   });

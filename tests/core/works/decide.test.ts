@@ -105,6 +105,45 @@ describe('what is possible (common practice)', () => {
     ]);
   });
 
+  it('takes the water away that stood in a sag: what is left is a line that is often wet', () => {
+    const outlook = (site: Site, id: ChoiceId) =>
+      choice(on(site, { drain: 'main' }), id).chance?.['10'].likely ?? 1;
+    const wet = (how: string) =>
+      readSite([{ name: 'site', text: smallSite({ size_mm: 100, wet: how }) }]).site;
+    const sag = withFinding('sag', {}, 5, 6);
+    expect(outlook(sag, 'inlet-at-low-spot')).toBeLessThan(outlook(sag, 'leave'));
+    const inlet = outlook(wet('standing'), 'inlet-at-low-spot');
+    const [often, standing] = [outlook(wet('often'), 'leave'), outlook(wet('standing'), 'leave')];
+    expect(Math.abs(inlet - often)).toBeLessThan(0.3 * (standing - often));
+  });
+
+  it('buys again what stands in the stretch, and nothing below or above it', () => {
+    const { features, ...site } = JSON.parse(smallSite({ size_mm: 100 })) as {
+      features: { geometry: { coordinates: [number, number][] } }[];
+    };
+    const [upper = [0, 0], outlet = [0, 0]] = features[1]?.geometry.coordinates ?? [];
+    const cleanout = (id: string, share: number) => ({
+      type: 'Feature',
+      properties: { kind: 'fitting', id, type: 'cleanout' },
+      geometry: { type: 'Point', coordinates: [outlet[0] + share * (upper[0] - outlet[0]), outlet[1]] },
+    });
+    // 12 m long: at 1.8, 6 and 10.2 m
+    const made = [cleanout('low', 0.15), cleanout('middle', 0.5), cleanout('high', 0.85)];
+    const text = JSON.stringify({ ...site, features: [...features, ...made] });
+    const result = on(readSite([{ name: 'site', text }]).site, { drain: 'main', fromM: 4, toM: 8 });
+    const replaced = choice(result, 'replace-heavier').work?.fittings.map(({ replaces }) => replaces) ?? [];
+    expect(replaced.filter((id) => id !== null)).toEqual(['middle']);
+  });
+
+  it('speaks of no tree that the trench is clear of, and of a lawn as a lawn', () => {
+    const text = smallSite({ size_mm: 100 }, { dbh_cm: 8, canopy_radius_m: 1 });
+    const { site } = readSite([{ name: 'site', text }]);
+    const { tree, garden, digs } = choice(on(site, { drain: 'main' }), 'replace-heavier');
+    expect(digs.length).toBeGreaterThan(0);
+    expect(tree).toMatchObject({ effect: 'none', harm: [] });
+    expect(garden).toBe('trench');
+  });
+
   it('looks first before it clears where no roots were seen', () => {
     const reasons = (site: Site, drain: string) => choice(on(site, { drain }), 'clear-again').reasons;
     expect(reasons(withFinding('mass'), 'main')).not.toContain('look-first');

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import type { RouteResult } from '../../../packages/core/src/model/route.js';
 import { demoPrices } from '../../../packages/core/src/prices/demo-prices.js';
 import { decide } from '../../../packages/core/src/works/decide.js';
 import { quoteCsv } from '../../../packages/core/src/works/quote-csv.js';
-import { offersOfChoices, quoteOf } from '../../../packages/core/src/works/quote-of.js';
+import { offersOfChoices, offersOfRoutes, quoteOf } from '../../../packages/core/src/works/quote-of.js';
 import { AS_OF, seen } from './corner-lot.js';
 
 const decided = decide(seen(), { segment: 'collector/11' }, { asOf: AS_OF, units: 'us' });
@@ -23,6 +24,21 @@ describe('a quote', () => {
     expect(quote({}, ['replace-like', 'spot-repair']).options.map(({ id }) => id)).toEqual([
       'replace-like',
       'spot-repair',
+    ]);
+  });
+
+  it('says of a new line how long it is and how many bends it has', () => {
+    const route = (bends: number) => ({
+      id: `way ${bends}`,
+      name: 'Shortest',
+      lengthM: 12,
+      bends,
+      priced: { lines: [] },
+    });
+    const offers = offersOfRoutes({ alternatives: [route(1), route(3)] } as unknown as RouteResult);
+    expect(offers.map(({ scope }) => scope)).toEqual([
+      'new line of 12.00 m with 1 bend',
+      'new line of 12.00 m with 3 bends',
     ]);
   });
 

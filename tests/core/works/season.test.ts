@@ -57,6 +57,7 @@ describe('a season', () => {
       expect(again?.day).toBe('2026-12-01');
     }
     expect(() => plan({ days: ['2026-12-1'] })).toThrow(RangeError);
+    expect(() => plan({ until: '2027-05-01' })).toThrow(RangeError);
   });
 
   it('groups them by the push that reaches them, as far as the last of them', () => {

@@ -54,6 +54,8 @@ describe('a stretch that is asked about', () => {
     expect(round(target.lineLengthM)).toBe(18);
     expect(target.known?.lengthM).toBeCloseTo(2.5, 6);
     expect(targetOf(asked(line18().site(), { drain: 'main' })).known).toBeNull();
+    const later = finding(finding(line18(), { at_m: 4, to_m: 6, seen: 'fine' }), { at_m: 9, seen: 'full' });
+    expect(targetOf(asked(later.site(), { drain: 'main' })).known?.seen).toBe('full');
   });
 
   it('is a segment, a whole line, or what of it lies on the line', () => {
