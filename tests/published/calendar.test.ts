@@ -105,6 +105,8 @@ describe('the calendar file, by the letter of RFC 5545', () => {
     expect(Math.max(...lines.map((line) => Buffer.byteLength(line)))).toBeLessThanOrEqual(75);
     expect(Math.max(...lines.map((line) => Buffer.byteLength(line)))).toBeGreaterThan(72);
     expect(lines.filter((line) => /^[ -~]{75}$/.test(line)).length).toBeGreaterThan(0);
+    // a space and 24 characters of three octets are 73: one more would not go in
+    expect(lines).toContain(` ${'排'.repeat(24)}`);
     expect(text).not.toContain('\uFFFD');
     expect(text.replaceAll('\r\n ', '')).toContain('排'.repeat(60));
   });
