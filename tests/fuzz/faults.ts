@@ -106,7 +106,8 @@ const faultsOfForm: Readonly<Record<Written['form'], (one: Written, code: number
 
 /** What was wrong with how the command took a case; empty where it stood. */
 export function faultsOf({ code, err, written, notFinite, polluted, console, given }: Outcome): string[] {
-  const said = NO_VALUE.test(given);
+  // what came in as UTF-16 has a zero byte in every other place
+  const said = NO_VALUE.test(given) || NO_VALUE.test(given.replaceAll('\u0000', ''));
   const texts = [{ name: 'stderr', text: err }, ...written];
   return [
     ...([0, 1, 2].includes(code) ? [] : [`exit code ${code}`]),
