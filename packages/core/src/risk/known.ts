@@ -38,7 +38,7 @@ function dealtWith(line: LineModel, finding: Finding): boolean {
   return inside && cutYear !== null && cutYear > finding.year;
 }
 
-/** What two stretches that end at one reading share by rounding is no part of both, metres. */
+/** What two stretches that end at one reading share by rounding is no part of both, metres (judgement). */
 export const HAIR_M = 1e-6;
 
 const meets = (placed: PlacedFinding, fromM: number, toM: number): boolean =>

@@ -144,14 +144,17 @@ function overOutlets(
   let none: NoSharedRoute = { reason: 'blocked', shortfallM: null };
   for (let { outlets } = ends; outlets.length > 0; ) {
     const network = searched(scene, { ...ends, outlets }, options);
-    const found = network && chosenOf(scene, request, ends, network, options);
-    if (network === null || found === null) break;
+    if (network === null) break;
+    const found = chosenOf(scene, request, ends, network, options);
     if (!('reason' in found) || found.reason === 'blocked') return found;
     if (none.reason === 'blocked' || found.shortfallM < none.shortfallM) none = found;
     const { line } = found;
     const all = network.lines.some(({ id }) => id === line) ? network.lines : network.separate.lines;
     const tooHigh = outletBelow(all, line);
-    outlets = outlets.filter(({ id }) => id !== tooHigh);
+    const left = outlets.filter(({ id }) => id !== tooHigh);
+    // every round has one outlet less, whatever the lines say
+    if (left.length === outlets.length) break;
+    outlets = left;
   }
   return none;
 }
